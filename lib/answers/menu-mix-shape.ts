@@ -1,0 +1,60 @@
+import { z } from 'zod';
+import { issueShape, moneyShape } from './common-shape';
+
+export const mixClassShape = z.enum(['star', 'plowhorse', 'puzzle', 'dog']);
+
+const fraction = z.number();
+
+/** GET months/{month}/menu-mix, `report menu-mix --json` and the figures of /menu: one shape. */
+export const menuMixShape = z.strictObject({
+  venue: z.string(),
+  month: z.string(),
+  period: z.strictObject({ from: z.string(), to: z.string() }),
+  model: z.literal('kasavana-smith'),
+  currency: z.string(),
+  section: z.string().nullable(),
+  tradingDays: z.number(),
+  resamples: z.number().nullable(),
+  thresholds: z.strictObject({ popularity: fraction.nullable(), margin: moneyShape.nullable() }),
+  totals: z.strictObject({
+    sold: z.number(),
+    comps: z.number(),
+    revenue: moneyShape,
+    costedSold: z.number(),
+    costedRevenue: moneyShape,
+    plateCost: moneyShape.nullable(),
+    foodCostPct: fraction.nullable(),
+    margin: moneyShape.nullable(),
+  }),
+  coverage: fraction.nullable(),
+  costNext: z.array(z.strictObject({ item: z.string(), share: fraction })),
+  items: z.array(
+    z.strictObject({
+      item: z.string(),
+      section: z.string().nullable(),
+      sold: z.number(),
+      comps: z.number(),
+      share: fraction,
+      expected: z.number(),
+      daysOnSale: z.number(),
+      netPrice: moneyShape.nullable(),
+      revenue: moneyShape,
+      plateCost: moneyShape.nullable(),
+      floor: moneyShape.nullable(),
+      linesMissing: z.number().nullable(),
+      linesTotal: z.number().nullable(),
+      estimated: z.boolean(),
+      foodCostPct: fraction.nullable(),
+      margin: moneyShape.nullable(),
+      contribution: moneyShape.nullable(),
+      class: mixClassShape.nullable(),
+      classShares: z.record(mixClassShape, fraction).nullable(),
+      settled: z.boolean().nullable(),
+      between: z.tuple([mixClassShape, mixClassShape]).nullable(),
+      spread: z.strictObject({ share: fraction, margin: z.number() }).nullable(),
+    }),
+  ),
+  issues: z.array(issueShape),
+});
+
+export type MenuMixAnswer = z.infer<typeof menuMixShape>;

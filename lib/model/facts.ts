@@ -1,0 +1,172 @@
+import type { Day } from '../core/days';
+import type { BaseUnit, KitchenMeasures } from '../core/units';
+
+/*
+ * The facts of a venue as they were stated: what was bought, written down, priced and sold. Nothing here is worked out.
+ * `null` means "not known", never zero. A `validFrom` of null means "from the beginning". Money and quantities are doubles here;
+ * exact decimals belong to the statement. Fractions are 0..1, never per cent.
+ */
+
+export type VenueId = number & { readonly __brand: 'VenueId' };
+export type ItemId = number & { readonly __brand: 'ItemId' };
+export type OfferId = number & { readonly __brand: 'OfferId' };
+
+/** What a name stands for. Everything shares one namespace. */
+export type ItemKind = 'ingredient' | 'component' | 'dish' | 'set_menu' | 'extra';
+
+export type Department = 'food' | 'drink' | 'packaging';
+
+export interface VenueSettings {
+  readonly id: VenueId;
+  readonly name: string;
+  /** ISO 4217 code. */
+  readonly currency: string;
+  /** BCP 47 tag for words and numbers. */
+  readonly locale: string;
+  readonly timeZone: string;
+  readonly kitchenMeasures: KitchenMeasures;
+  /** Kasavana & Smith's share of the expected portions from which an item is popular; 0.70. */
+  readonly popularityFactor: number;
+  /** q: the venue's stated share for what is not measured (0.02 adds 2 %), on what is sold. */
+  readonly qFactor: number;
+  readonly targetFoodCost: number | null;
+  /** Names of settings that nobody stated, so that the default stands in; each is an issue. */
+  readonly defaulted: readonly string[];
+}
+
+export interface Item {
+  readonly id: ItemId;
+  readonly kind: ItemKind;
+  readonly name: string;
+}
+
+export interface IngredientVersion {
+  readonly item: ItemId;
+  readonly validFrom: Day | null;
+  /** The dimension it is bought and counted in; the same in all versions of an ingredient. */
+  readonly measure: BaseUnit;
+  readonly productGroup: string | null;
+  readonly department: Department;
+  readonly densityGPerMl: number | null;
+  readonly gramsEach: number | null;
+  /** Usable weight / bought weight, 0 < y <= 1. */
+  readonly usableYield: number;
+}
+
+/** A measure of the ingredient's own: a pod = 3 g, a leaf = 2 g. */
+export interface NamedMeasure {
+  readonly item: ItemId;
+  readonly name: string;
+  readonly quantity: number;
+  readonly unit: string;
+}
+
+export interface Offer {
+  readonly id: OfferId;
+  readonly item: ItemId;
+  readonly supplier: string;
+  readonly code: string;
+  /** A pack is packCount pieces of packSize packUnit: 12 x 500 g. */
+  readonly packCount: number;
+  readonly packSize: number;
+  readonly packUnit: string;
+}
+
+export interface OfferChoice {
+  readonly item: ItemId;
+  readonly offer: OfferId;
+  readonly validFrom: Day | null;
+}
+
+export type PriceKind = 'agreed' | 'list' | 'quote' | 'invoice';
+
+/** A dated price of one pack. */
+export interface PricePoint {
+  readonly offer: OfferId;
+  readonly kind: PriceKind;
+  readonly validFrom: Day;
+  /** Last day of an agreed price, included; null: open-ended. */
+  readonly validTo: Day | null;
+  readonly minimumPacks: number | null;
+  readonly price: number;
+  /** ISO 4217; null is the venue's own. */
+  readonly currency: string | null;
+}
+
+export interface RecipeLine {
+  /** Order in which the lines were written: also the order in which they are added. */
+  readonly position: number;
+  readonly item: ItemId;
+  readonly quantity: number;
+  readonly unit: string;
+  /** `prepared`: the quantity is after trimming, so bought = quantity / usable yield. `bought`: as purchased, the yield is not applied. */
+  readonly as: 'prepared' | 'bought';
+}
+
+export interface RecipeVersion {
+  readonly item: ItemId;
+  readonly validFrom: Day | null;
+  readonly section: string | null;
+  /** Null: taken from the ingredients (drink where all are drink, else food). */
+  readonly department: Department | null;
+  /** Measured output of a batch; for a dish null, since a dish is one portion. Null for a component: what its lines weigh. */
+  readonly yieldQuantity: number | null;
+  readonly yieldUnit: string | null;
+  /** The same output in a second dimension: the pair is the component's density. */
+  readonly alsoQuantity: number | null;
+  readonly alsoUnit: string | null;
+  /** Lost from every batch whatever its size, in grams. */
+  readonly batchLossG: number | null;
+  /** r: made but not served, 0 <= r < 1. */
+  readonly breakage: number;
+  /** The owner's estimate of a plate cost, in venue currency, that stands in where there is no recipe. */
+  readonly estimatedCost: number | null;
+  readonly lines: readonly RecipeLine[];
+  /** Lines of this version that could not be taken: while there are any, it is not costed. */
+  readonly refusedLines: number;
+}
+
+/** The price of an item in a channel from a day on; price null takes it off the menu. */
+export interface MenuPrice {
+  readonly item: ItemId;
+  readonly channel: string;
+  readonly validFrom: Day | null;
+  readonly price: number | null;
+  /** Sales tax rate as a fraction. */
+  readonly tax: number;
+  readonly taxIncluded: boolean;
+}
+
+/** What was sold of an item in a channel on one business day, over all sources. */
+export interface SalesDay {
+  readonly day: Day;
+  readonly item: ItemId;
+  readonly channel: string;
+  /** Paid portions. */
+  readonly sold: number;
+  readonly comps: number;
+  /** Revenue net of sales tax of the portions that came with a revenue. */
+  readonly net: number;
+  /** Paid portions that came without a revenue: the day's menu price stands in for them. */
+  readonly soldWithoutRevenue: number;
+}
+
+export interface CoversDay {
+  readonly day: Day;
+  readonly covers: number;
+}
+
+/** All that is needed to cost a period: dated facts up to its end, sales inside it. */
+export interface Facts {
+  readonly venue: VenueSettings;
+  readonly items: readonly Item[];
+  readonly ingredientVersions: readonly IngredientVersion[];
+  readonly namedMeasures: readonly NamedMeasure[];
+  readonly offers: readonly Offer[];
+  readonly offerChoices: readonly OfferChoice[];
+  readonly pricePoints: readonly PricePoint[];
+  readonly recipeVersions: readonly RecipeVersion[];
+  readonly menuPrices: readonly MenuPrice[];
+  readonly sales: readonly SalesDay[];
+  readonly covers: readonly CoversDay[];
+}

@@ -1,0 +1,44 @@
+import type { Day } from '../core/days';
+
+/**
+ * A fact that is missing or does not fit, as a value: which rule, about what, and the particulars that the sentence needs.
+ * lib/format/words turns it into the sentence with its remedy; nothing in the model words anything.
+ */
+export interface Issue {
+  readonly code: IssueCode;
+  /** Name of the thing that has to be mended: an ingredient, a recipe, an offer, a setting. */
+  readonly about: string;
+  readonly facts: Readonly<Record<string, string | number | null | readonly string[]>>;
+  /** First business day of the period on which it holds, where it is dated. */
+  readonly day?: Day;
+}
+
+export const ISSUE_CODES = [
+  'setting-defaulted', // facts: setting, value
+  'no-offer', // an ingredient in use that nobody offers
+  'offer-not-chosen', // several offers, none chosen. facts: offers[]
+  'no-price', // the chosen offer has no price in force that day. facts: supplier, code
+  'no-exchange-rate', // facts: currency
+  'unknown-unit', // facts: unit, where (recipe or offer)
+  'pack-unit-mismatch', // pack unit in another dimension and no way across. facts: unit, missing
+  'no-density', // facts: recipe, unit
+  'no-piece-weight', // facts: recipe, unit
+  'no-yield', // a component without output whose lines cannot all be weighed. facts: missing[]
+  'no-output-unit', // a component asked for in a dimension its batch was not measured in. facts: recipe, unit, outputs
+  'nothing-left', // fixed batch loss at or above the batch. facts: output, loss
+  'no-lines', // a version without lines
+  'refused-lines', // a version with lines that could not be taken. facts: lines
+  'no-version', // a line to a thing with no version in force that day. facts: recipe
+  'cycle', // facts: loop[] of names, first repeated last
+  'no-recipe', // sold or on the menu, neither recipe nor estimate
+  'no-portion', // sold, but measured by weight or volume: nobody said what a portion is
+  'no-menu-price', // portions without revenue and no menu price that day. facts: portions
+  'stand-in-revenue', // revenue taken from the menu price. facts: portions
+  'few-items', // fewer than six items in the mix. facts: items
+  'few-trading-days', // fewer than 14: no certainty. facts: days
+  'not-classed', // on sale on too few days. facts: days, needed
+  'no-sales', // nothing sold in the period
+  'revenue-negative', // an item's net revenue of the period is below zero. facts: revenue
+] as const;
+
+export type IssueCode = (typeof ISSUE_CODES)[number];

@@ -1,0 +1,7 @@
+/** @type {import('next').NextConfig} */
+export default {
+  poweredByHeader: false,
+  typedRoutes: true,
+  reactStrictMode: true,
+  serverExternalPackages: ['pg', 'pg-copy-streams'],
+};
