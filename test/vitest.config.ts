@@ -8,6 +8,7 @@ const alias = { '@': root.replace(/\/$/, '') };
 export default defineConfig({
   root,
   test: {
+    reporters: ['default', './test/counts-reporter.ts'],
     projects: [
       {
         root,

@@ -1,0 +1,67 @@
+import type { Issue, IssueCode } from '../../model/issue';
+
+type Facts = Issue['facts'];
+
+const one = (facts: Facts, name: string): string => String(facts[name] ?? '');
+const many = (facts: Facts, name: string): readonly string[] => {
+  const value = facts[name];
+  return Array.isArray(value) ? value : [];
+};
+const listed = (names: readonly string[]): string =>
+  names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+const counted = (count: string, single: string, plural: string): string =>
+  `${count} ${count === '1' ? single : plural}`;
+
+/** What is missing, and how to mend it: one sentence or two for each rule, with the particulars in place. */
+const SENTENCES: Readonly<Record<IssueCode, (about: string, facts: Facts) => string>> = {
+  'setting-defaulted': (_, f) =>
+    `Nobody has said ${one(f, 'setting')} for this venue, so ${one(f, 'value')} stands in. State it in venue.csv.`,
+  'no-offer': (about) => `No supplier offers ${about}. Add an offer with its pack to offers.csv.`,
+  'offer-not-chosen': (about, f) =>
+    `${about} is offered as ${listed(many(f, 'offers'))} and none is chosen. Mark one as chosen in offers.csv.`,
+  'no-price': (about, f) =>
+    `${about} has no price in force: ${one(f, 'supplier')} ${one(f, 'code')}. Add one to offer_prices.csv, agreed, list or invoice.`,
+  'no-exchange-rate': (about, f) =>
+    `${about} is priced in ${one(f, 'currency')} and there is no rate for it. Price it in the venue’s currency, or add the rate to exchange_rates.csv.`,
+  'unknown-unit': (about, f) =>
+    `${about} is used in “${one(f, 'unit')}” in ${one(f, 'where')}, which is no unit. Write g, ml, each or another unit, or say what one ${one(f, 'unit')} is in measures.csv.`,
+  'pack-unit-mismatch': (about, f) =>
+    `A pack of ${about} is stated in ${one(f, 'unit')}, and there is no way from that to how it is measured. Add its ${one(f, 'missing')} to ingredients.csv.`,
+  'no-density': (about, f) =>
+    `${one(f, 'recipe')} uses ${about} in ${one(f, 'unit')}, which needs its density. Add density_g_per_ml to ingredients.csv, or a second output to the recipe if it is made here.`,
+  'no-piece-weight': (about, f) =>
+    `${one(f, 'recipe')} uses ${about} in ${one(f, 'unit')}, which needs the weight of one piece. Add grams_each to ingredients.csv.`,
+  'no-yield': (about, f) =>
+    `What a batch of ${about} gives is not known: it has no yield, and ${listed(many(f, 'missing'))} cannot be weighed. Add yield_quantity and yield_unit to recipes.csv.`,
+  'no-output-unit': (about, f) =>
+    `${one(f, 'recipe')} asks for ${about} in ${one(f, 'unit')}, but a batch is measured in ${listed(many(f, 'outputs'))}. State the same batch in ${one(f, 'unit')} as also_quantity and also_unit in recipes.csv.`,
+  'nothing-left': (about, f) =>
+    `Every batch of ${about} loses ${one(f, 'loss')} g of ${one(f, 'output')} g, so nothing is left. Check yield_quantity and batch_loss_g in recipes.csv.`,
+  'no-lines': (about) =>
+    `${about} has a recipe without lines. Add them to recipe_lines.csv, or give the dish an estimated_cost.`,
+  'refused-lines': (about, f) =>
+    `${counted(one(f, 'lines'), 'line', 'lines')} of ${about} could not be taken, so it is not costed. Mend what was refused and load it again.`,
+  'no-version': (about, f) =>
+    `${one(f, 'recipe')} uses ${about}, which has no recipe in force on that day. Give it an earlier valid_from in recipes.csv.`,
+  cycle: (_, f) => `A recipe leads back to itself: ${many(f, 'loop').join(', then ')}. Take one of these lines out.`,
+  'no-recipe': (about) =>
+    `${about} has neither a recipe nor an estimated cost. Add its lines, or an estimated_cost in recipes.csv.`,
+  'no-portion': (about) =>
+    `${about} is sold by the portion, but its recipe is measured by weight or volume. Make a dish of it that says how much one portion is.`,
+  'no-menu-price': (about, f) =>
+    `${counted(one(f, 'portions'), 'portion', 'portions')} of ${about} came without revenue, and there was no menu price on the day. Add one to menu.csv.`,
+  'stand-in-revenue': (about, f) =>
+    `${counted(one(f, 'portions'), 'portion', 'portions')} of ${about} came without revenue: the day’s menu price stands in.`,
+  'few-items': (_, f) => `Only ${counted(one(f, 'items'), 'dish', 'dishes')}: averages of so few say little.`,
+  'few-trading-days': (_, f) =>
+    `Only ${counted(one(f, 'days'), 'trading day', 'trading days')}: how sure a class is cannot be said under 14.`,
+  'not-classed': (about, f) =>
+    `${about} was on sale on ${counted(one(f, 'days'), 'day', 'days')} of at least ${one(f, 'needed')} that a class needs.`,
+  'no-sales': (about) => `Nothing was sold in ${about}. Load sales.csv for these days.`,
+  'revenue-negative': (about, f) =>
+    `The revenue of ${about} comes to ${one(f, 'revenue')} in this period. Check its discounts and voids.`,
+};
+
+export function issueText(issue: Issue): string {
+  return SENTENCES[issue.code](issue.about, issue.facts);
+}

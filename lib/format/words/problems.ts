@@ -1,0 +1,51 @@
+/** Why a question has no answer, and what to do: title and detail of the problem. */
+export interface ProblemWords {
+  readonly title: string;
+  readonly detail: string;
+}
+
+export const refusedHost: ProblemWords = {
+  title: 'Not from here',
+  detail: 'Plateworth answers only on this machine, at http://127.0.0.1. Open that address.',
+};
+
+export const noVenueYet: ProblemWords = {
+  title: 'No venue yet',
+  detail: 'Nothing has been loaded. Bring a folder of files with: npm run load -- FOLDER',
+};
+
+export function noSuchVenue(name: string, known: readonly string[]): ProblemWords {
+  return { title: 'No such venue', detail: `There is no venue “${name}”. There is ${known.join(', ')}.` };
+}
+
+export function whichVenue(known: readonly string[]): ProblemWords {
+  return { title: 'Which venue?', detail: `There are several venues: ${known.join(', ')}. Name one of them.` };
+}
+
+export function noSuchPeriod(text: string): ProblemWords {
+  return {
+    title: 'No such period',
+    detail: `“${text}” is no period. Write a month (2026-10), a week (2026-W41) or days A..B, the end excluded (2026-10-01..2026-10-15).`,
+  };
+}
+
+export function noSuchSection(name: string, known: readonly string[]): ProblemWords {
+  const there = known.length === 0 ? 'No dish names a section in this period.' : `There is ${known.join(', ')}.`;
+  return { title: 'No such section', detail: `There is no section “${name}” on the menu in this period. ${there}` };
+}
+
+export function noSuchModel(name: string): ProblemWords {
+  return { title: 'No such model', detail: `“${name}” is no model of the menu mix here. There is kasavana-smith.` };
+}
+
+export const noSuchAddress: ProblemWords = {
+  title: 'Nothing here',
+  detail: 'There is nothing at this address. /api/v1/openapi.json lists what there is.',
+};
+
+export function broke(reference: string): ProblemWords {
+  return {
+    title: 'Something broke',
+    detail: `This could not be answered; nothing was changed. The program’s log holds the particulars under ${reference}.`,
+  };
+}
