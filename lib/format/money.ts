@@ -1,0 +1,66 @@
+import { currencyDigits } from './currency-digits';
+import { type Decimals, figure, type Numeral } from './figures';
+
+/** How a venue writes money: its currency (ISO 4217) and its locale (BCP 47). */
+export interface Purse {
+  readonly currency: string;
+  readonly locale: string;
+}
+
+function minorDigits(currency: string): number {
+  return currencyDigits(currency) ?? 2;
+}
+
+/** What stands before an amount or in the head of a column: the sign of the currency, or its code where it has none. */
+export function currencySign({ currency, locale }: Purse): string {
+  const parts = new Intl.NumberFormat(locale, { style: 'currency', currency, currencyDisplay: 'narrowSymbol' });
+  return parts.formatToParts(0).find((part) => part.type === 'currency')?.value ?? currency;
+}
+
+/** Money in a table: the currency's own decimals, no sign of the currency, since the head of the column has it. */
+export function moneyFigure(amount: Numeral, { currency, locale }: Purse): string {
+  return figure(amount, locale, minorDigits(currency));
+}
+
+/** Money in a table with up to two decimals more than the currency has, where rounding could hide on which side a dish stands. */
+export function exactMoneyFigure(amount: Numeral, { currency, locale }: Purse): string {
+  const least = minorDigits(currency);
+  return figure(amount, locale, { least, most: least + 2 });
+}
+
+function withSign(amount: Numeral, purse: Purse, decimals: Decimals): string {
+  const text = figure(amount, purse.locale, decimals);
+  const sign = currencySign(purse);
+  const before = /\p{L}$/u.test(sign) ? `${sign}\u00a0` : sign;
+  return text.startsWith('\u2212') ? `\u2212${before}${text.slice(1)}` : `${before}${text}`;
+}
+
+/** Money in a sentence: whole units, the currency in front and closed up (a code of letters keeps a space). */
+export function wholeMoney(amount: Numeral, purse: Purse): string {
+  return withSign(amount, purse, 0);
+}
+
+/** Money of one portion in a sentence, where the small change matters. */
+export function money(amount: Numeral, purse: Purse): string {
+  return withSign(amount, purse, minorDigits(purse.currency));
+}
+
+/**
+ * An amount as a table prints it, as a whole number of the currency's smallest coins, so that a total can be made the sum of its rows
+ * as printed. Unit: 1 / 10^digits of the currency. Rounds half away from zero, as the printed figure does.
+ */
+export function printedCoins(amount: Numeral, currency: string): number {
+  const digits = minorDigits(currency);
+  const plain = new Intl.NumberFormat('en', {
+    minimumFractionDigits: digits,
+    maximumFractionDigits: digits,
+    useGrouping: false,
+  });
+  return Math.round(Number(plain.format(amount as `${number}`)) * 10 ** digits);
+}
+
+/** So many of the smallest coins, as a table prints money. */
+export function coinsFigure(coins: number, { currency, locale }: Purse): string {
+  const digits = minorDigits(currency);
+  return figure(coins / 10 ** digits, locale, digits);
+}

@@ -1,0 +1,48 @@
+import { dateOfDay, parseDay } from '../core/days';
+
+const MONTH = /^\d{4}-\d{2}$/;
+const WEEK = /^(\d{4})-W(\d{2})$/;
+const FOUR_WEEKS = /^(\d{4})-P(\d{2})$/;
+
+function dated(isoDay: string, locale: string, parts: Intl.DateTimeFormatOptions): string {
+  const day = parseDay(isoDay);
+  if (day === null) return isoDay;
+  return new Intl.DateTimeFormat(locale, {
+    ...parts,
+    calendar: 'gregory',
+    numberingSystem: 'latn',
+    timeZone: 'UTC',
+  }).format(dateOfDay(day));
+}
+
+/** 2026-10-02 as 2 October 2026. */
+export function dayName(isoDay: string, locale: string): string {
+  return dated(isoDay, locale, { day: 'numeric', month: 'long', year: 'numeric' });
+}
+
+/** 2026-10 as October 2026. */
+export function monthName(month: string, locale: string): string {
+  return dated(`${month}-01`, locale, { month: 'long', year: 'numeric' });
+}
+
+/** 2026-10 as Oct, at most three letters, for a cell of the ribbon. */
+export function monthAbbreviation(month: string, locale: string): string {
+  return dated(`${month}-01`, locale, { month: 'short' }).replace('.', '').slice(0, 3);
+}
+
+/**
+ * A period by its name: a month, a week, one of thirteen periods, or the days from A up to but not including B.
+ * A text that is none of these is handed back as it is.
+ */
+export function periodName(period: string, locale: string): string {
+  if (MONTH.test(period)) return monthName(period, locale);
+  const week = WEEK.exec(period);
+  if (week) return `Week ${Number(week[2])} of ${week[1]}`;
+  const fourWeeks = FOUR_WEEKS.exec(period);
+  if (fourWeeks) return `Period ${Number(fourWeeks[2])} of ${fourWeeks[1]}`;
+  const [from = '', to] = period.split('..');
+  const end = to === undefined ? null : parseDay(to);
+  if (end === null || parseDay(from) === null) return period;
+  const last = new Date(dateOfDay(end).getTime() - 86_400_000).toISOString().slice(0, 10);
+  return from === last ? dayName(from, locale) : `${dayName(from, locale)} to ${dayName(last, locale)}`;
+}

@@ -1,0 +1,18 @@
+/**
+ * A sentence before it is set in type: plain text, figures (which must not break over a line) and names of things (set in italic).
+ */
+export type Phrase = readonly Part[];
+export type Part = string | { readonly figure: string } | { readonly name: string };
+
+export function figurePart(text: string): Part {
+  return { figure: text };
+}
+
+export function namePart(text: string): Part {
+  return { name: text };
+}
+
+/** The same sentence as bare text, for names of controls and for copying. */
+export function plainText(phrase: Phrase): string {
+  return phrase.map((part) => (typeof part === 'string' ? part : 'figure' in part ? part.figure : part.name)).join('');
+}

@@ -1,0 +1,36 @@
+import { expect, test } from 'vitest';
+import { dayName, monthAbbreviation, monthName, periodName } from '@/lib/format/periods';
+import { countWord, countWordFirst, portions, portionsFigure } from '@/lib/format/portions';
+
+test('monthName(month, locale) and dayName(day, locale) speak the locale', () => {
+  expect(monthName('2026-10', 'en-GB')).toBe('October 2026');
+  expect(monthName('2026-10', 'de-DE')).toBe('Oktober 2026');
+  expect(dayName('2026-10-02', 'en-GB')).toBe('2 October 2026');
+  expect(dayName('2026-10-02', 'en-US')).toBe('October 2, 2026');
+});
+
+test('monthAbbreviation(month, locale) has three letters and no point', () => {
+  expect(monthAbbreviation('2026-09', 'en-GB')).toBe('Sep');
+  expect(monthAbbreviation('2026-10', 'de-DE')).toBe('Okt');
+});
+
+test('periodName(period, locale) names months, weeks, thirteenths and ranges, of which the end is excluded', () => {
+  expect(periodName('2026-10', 'en-GB')).toBe('October 2026');
+  expect(periodName('2026-W41', 'en-GB')).toBe('Week 41 of 2026');
+  expect(periodName('2026-P10', 'en-GB')).toBe('Period 10 of 2026');
+  expect(periodName('2026-10-01..2026-10-15', 'en-GB')).toBe('1 October 2026 to 14 October 2026');
+  expect(periodName('2026-10-01..2026-10-02', 'en-GB')).toBe('1 October 2026');
+  expect(periodName('nonsense', 'en-GB')).toBe('nonsense');
+});
+
+test('portions(count, locale) counts one and many', () => {
+  expect(portions(3412, 'en-GB')).toBe('3,412 portions');
+  expect(portions(1, 'en-GB')).toBe('1 portion');
+  expect(portionsFigure(12.5, 'en-GB')).toBe('12.5');
+});
+
+test('countWord(count, locale) writes small counts as words', () => {
+  expect(countWord(6, 'en-GB')).toBe('six');
+  expect(countWordFirst(12, 'en-GB')).toBe('Twelve');
+  expect(countWord(13, 'en-GB')).toBe('13');
+});
