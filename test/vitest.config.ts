@@ -1,8 +1,44 @@
+import { spawnSync } from 'node:child_process';
+import { existsSync } from 'node:fs';
+import { dirname } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const alias = { '@': root.replace(/\/$/, '') };
+
+/** The folder of an installed PostgreSQL 15 (with bin/postgres in it), or null where this machine has none. */
+function postgres15(): string | null {
+  const asked = spawnSync('pg_config', ['--bindir'], { encoding: 'utf8' });
+  const homes = [
+    '/usr/lib/postgresql/15',
+    '/usr/pgsql-15',
+    ...(asked.status === 0 ? [dirname(asked.stdout.trim())] : []),
+  ];
+  const isFifteen = (home: string) =>
+    existsSync(`${home}/bin/initdb`) &&
+    / 15\.\d/.test(spawnSync(`${home}/bin/postgres`, ['--version'], { encoding: 'utf8' }).stdout ?? '');
+  return homes.find(isFifteen) ?? null;
+}
+
+function databaseProject(name: string, systemServer: string | null, exclude: readonly string[]) {
+  return {
+    root,
+    resolve: { alias },
+    test: {
+      name,
+      provide: { systemServer },
+      include: ['test/{db,changes,answers,commands,faults}/**/*.test.ts'],
+      exclude: [...exclude],
+      globalSetup: ['test/database-servers.ts'],
+      testTimeout: 120_000,
+      hookTimeout: 120_000,
+    },
+  };
+}
+
+const system = postgres15();
+if (!system) console.log('PostgreSQL 15 is not installed here: the database tests run on the embedded server alone.');
 
 // unit: pure code, no server. database: real PostgreSQL, each file in a database of its own. browser: the built program in a real browser.
 export default defineConfig({
@@ -18,17 +54,9 @@ export default defineConfig({
           include: ['test/{core,model,reports,format,intake,published,architecture}{,/**}/*.test.ts', 'test/*.test.ts'],
         },
       },
-      {
-        root,
-        resolve: { alias },
-        test: {
-          name: 'database',
-          include: ['test/{db,changes,answers,commands,faults}/**/*.test.ts'],
-          globalSetup: ['test/database-servers.ts'],
-          testTimeout: 120_000,
-          hookTimeout: 120_000,
-        },
-      },
+      databaseProject('database', null, []),
+      // the same again on a full PostgreSQL 15 where there is one, as a user who is no superuser; what is about the embedded server itself stays out
+      ...(system ? [databaseProject('database-15', system, ['test/db/embedded/**', 'test/faults/server-*'])] : []),
       {
         root,
         resolve: { alias },
