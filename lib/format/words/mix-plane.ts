@@ -1,0 +1,83 @@
+import { figure, perCent } from '../figures';
+import { exactMoneyFigure, money, type Purse } from '../money';
+import { figurePart, namePart, type Part, type Phrase } from '../phrase';
+import { CLASS_MEANING, otherClass, type Standing } from './classes';
+
+export const PLANE = {
+  name: 'Menu mix: share of portions against what a portion leaves; the same facts are in the table below',
+  choose: 'Choose a dish: point at a mark, or step into the picture and use the arrow keys; Escape lets go.',
+  chooseOnPhone: 'Touch a mark to read it.',
+  shareAxis: 'share of portions, %',
+  sections: 'Sections by shape',
+  noSection: 'no section',
+  waiting: 'The picture is being drawn.',
+  nothing: 'There is nothing to draw: no dish has both sales and a cost.',
+} as const;
+
+export function marginAxis(sign: string): string {
+  return `left per portion, ${sign}`;
+}
+
+export function contributionAxis(sign: string, short: boolean): string {
+  return short ? `curves: ${sign} left in the period` : `${sign} in the period`;
+}
+
+/** Beside the upright threshold: the exact share from which a dish is popular, or the span of the dishes' own. */
+export function popularityLine(shares: { readonly low: number; readonly high: number }, locale: string): string {
+  const exact = { least: 0, most: 3 };
+  if (shares.high - shares.low < 1e-9) return `popular from ${perCent(shares.low, locale, exact)}`;
+  return `popular from ${perCent(shares.low, locale, 1)} to ${perCent(shares.high, locale, 1)}, by days on sale`;
+}
+
+/** At the end of the level threshold, in two lines. */
+export function marginLine(margin: string, purse: Purse): readonly [string, string] {
+  return ['high margin', `from ${exactMoneyFigure(margin, purse)}`];
+}
+
+/** What a mark says when it is chosen: the figures, then the class and how sure it is. */
+export interface MarkFacts extends Standing {
+  readonly item: string;
+  readonly share: number;
+  readonly margin: string;
+  readonly estimated: boolean;
+}
+
+function outOfHundred(share: number, locale: string): string {
+  return figure(share * 100, locale, 0);
+}
+
+function sureness(mark: MarkFacts, locale: string): Part[] {
+  if (mark.class === null) return ['not classed: on sale on too few days'];
+  const meaning: Part[] = [`${CLASS_MEANING[mark.class]} (`, namePart(mark.class), ')'];
+  if (mark.classShares === null) return [...meaning, '; too few days to say how sure'];
+  const own = outOfHundred(mark.classShares[mark.class], locale);
+  const other = otherClass(mark);
+  if (other === null) return [...meaning, ` in ${own} of 100 resamples, settled`];
+  const second = outOfHundred(mark.classShares[other], locale);
+  return [...meaning, ` in ${own} of 100 resamples, `, namePart(other), ` in ${second}`];
+}
+
+/** The line under the picture for the chosen dish, without its name. */
+export function markReading(mark: MarkFacts, purse: Purse): Phrase {
+  const estimate = mark.estimated ? ' by the owner’s estimate' : '';
+  return [
+    figurePart(perCent(mark.share, purse.locale)),
+    ' of portions · leaves ',
+    figurePart(money(mark.margin, purse)),
+    `${estimate} · `,
+    ...sureness(mark, purse.locale),
+  ];
+}
+
+/** Beneath the picture: what could not be drawn, and why. */
+export function notDrawn(items: readonly { readonly item: string; readonly share: number }[], locale: string): Phrase {
+  if (items.length === 0) return [];
+  const names = items.flatMap((item, index): Part[] => [
+    index === 0 ? ' ' : ', ',
+    namePart(item.item),
+    ' (',
+    figurePart(perCent(item.share, locale)),
+    ')',
+  ]);
+  return ['Not in the picture, since what they leave is not known:', ...names, '.'];
+}

@@ -1,0 +1,113 @@
+import { figure } from '../figures';
+import { moneyFigure, type Purse } from '../money';
+import { otherClass, type Standing } from './classes';
+
+export const TABLE = {
+  caption: 'The dishes, by what they leave in the period',
+  region: 'The dishes of the mix, all columns',
+  allColumns: 'all columns',
+  fewerColumns: 'fewer columns',
+  copy: 'Copy',
+  csv: 'CSV',
+  copyFailed: 'This browser does not let the page copy. The CSV holds the same rows.',
+  unknown: 'unknown',
+  notCosted: 'not costed',
+  notSold: 'none sold',
+  notClassed: 'not classed',
+  estimate: 'cost is the owner’s estimate',
+  none: '–',
+} as const;
+
+export type MixColumn =
+  | 'item'
+  | 'sold'
+  | 'comps'
+  | 'share'
+  | 'price'
+  | 'plateCost'
+  | 'foodCost'
+  | 'leaves'
+  | 'contribution'
+  | 'class'
+  | 'sure';
+
+/** Head and unit of each column. */
+export function columnHeads(
+  sign: string,
+  resamples: string | null,
+): Readonly<Record<MixColumn, readonly [string, string]>> {
+  return {
+    item: ['Dish', ''],
+    sold: ['Sold', 'portions'],
+    comps: ['Comps', 'portions'],
+    share: ['Share', '%'],
+    price: ['Price', `${sign} net`],
+    plateCost: ['Plate cost', sign],
+    foodCost: ['Food cost', '%'],
+    leaves: ['Leaves', `${sign} each`],
+    contribution: ['In the period', sign],
+    class: ['Class', ''],
+    sure: ['How sure', resamples === null ? '' : `% of ${resamples} resamples`],
+  };
+}
+
+/** What the sorted column adds to its unit. */
+export function sortedWords(column: MixColumn, falling: boolean): string {
+  if (column === 'item' || column === 'class') return falling ? 'Z to A' : 'A to Z';
+  if (column === 'sure') return falling ? 'surest first' : 'least sure first';
+  return falling ? 'most first' : 'least first';
+}
+
+/** Under the name of a dish whose cost is not fully known. */
+export function missingLines(missing: number, lines: number): string {
+  return `${missing} of ${lines} lines ${missing === 1 ? 'has' : 'have'} no price`;
+}
+
+export function atLeast(floor: string, purse: Purse): string {
+  return `at least ${moneyFigure(floor, purse)}`;
+}
+
+/** The words in the last column, and the two shares its bar is drawn from. */
+export interface Sureness {
+  readonly text: string;
+  readonly bar: readonly [number, number] | null;
+  /** What it sorts by: the share of its own class. */
+  readonly share: number | null;
+}
+
+export function sureness(standing: Standing, locale: string): Sureness {
+  const { class: own, classShares } = standing;
+  if (own === null) return { text: '', bar: null, share: null };
+  if (classShares === null) return { text: 'too few days', bar: null, share: null };
+  const share = classShares[own];
+  const text = figure(share * 100, locale, 0);
+  const other = otherClass(standing);
+  if (other === null) {
+    return { text: standing.settled === false ? `on the line, ${text}` : `settled, ${text}`, bar: null, share };
+  }
+  const second = classShares[other];
+  return { text: `${text} : ${figure(second * 100, locale, 0)} ${other}`, bar: [share, second], share };
+}
+
+export function dishCount(count: number): string {
+  return count === 1 ? '1 dish' : `${count} dishes`;
+}
+
+/** Beside the total where some dishes have no cost: what its means are means of. */
+export function costedOnly(costed: number): string {
+  return `costs and margins: of the ${costed} costed`;
+}
+
+export function copied(rows: number): string {
+  return rows === 1 ? 'Copied 1 row.' : `Copied ${rows} rows.`;
+}
+
+/** The foot of the sheet: which venue and period, and how it is valued. */
+export function mixFoot(venue: string, period: string, state: string): readonly string[] {
+  return [
+    `${venue} · ${period} · ${state}`,
+    'Costs: chosen offer, price in force each day',
+    'Prices: what was paid for a portion, without sales tax',
+    'Comps are counted apart and are in no average',
+  ];
+}
