@@ -1,0 +1,21 @@
+const PERIODS = `  --month PERIOD   a month (2026-10), a week (2026-W41) or days A..B, the end excluded
+  --from A --to B  the same as days A..B`;
+
+export const reportUsage = `npm run report -- menu-mix | dish-costs --month 2026-10 [options]
+
+  menu-mix         what sells and what leaves, and how sure that is
+  dish-costs       what each dish costs and leaves, by channel
+
+${PERIODS}
+  --section NAME   one section of the menu (menu-mix); left out: the whole menu
+  --venue NAME     which venue; needed where there are several
+  --json           the same answer as over HTTP
+  --csv            one line an item
+
+Exit code: 0 answered, 1 no answer, 2 wrong use.
+`;
+
+export function wrongReport(named: string, known: readonly string[]): string {
+  const there = known.join(', ');
+  return named === '' ? `Which report? There is ${there}.` : `There is no report “${named}”. There is ${there}.`;
+}
