@@ -3,12 +3,22 @@
 
 -- ---------------------------------------------------------------- the app's own database role
 -- Every access runs as this role (see lib/db/in-venue.ts): it owns nothing and row-level security binds it.
+-- Roles belong to the whole server: another database, or who runs the server, may have made it and let this user have it.
 DO $$
 BEGIN
-  CREATE ROLE plateworth_app NOLOGIN;
-EXCEPTION WHEN duplicate_object OR unique_violation THEN NULL; -- roles belong to the whole server: another database made it
+  IF NOT EXISTS (SELECT FROM pg_roles WHERE rolname = 'plateworth_app') THEN
+    CREATE ROLE plateworth_app NOLOGIN;
+  END IF;
+EXCEPTION WHEN duplicate_object OR unique_violation THEN NULL;
 END $$;
-GRANT plateworth_app TO CURRENT_USER;
+DO $$
+BEGIN
+  IF NOT pg_has_role(current_user, 'plateworth_app',
+      CASE WHEN current_setting('server_version_num')::int >= 160000 THEN 'SET' ELSE 'MEMBER' END) THEN
+    EXECUTE format('GRANT plateworth_app TO %I', current_user);
+  END IF;
+  EXECUTE format('GRANT TEMPORARY ON DATABASE %I TO plateworth_app', current_database()); -- COPY goes through temporary tables
+END $$;
 
 -- The venue that this transaction is about. A reused connection holds '' instead of nothing.
 CREATE FUNCTION app_venue() RETURNS int LANGUAGE sql STABLE
@@ -324,7 +334,7 @@ CREATE TABLE change (
 CREATE INDEX ON change (venue_id, thing, thing_id);
 
 -- Runs as the owner of the tables, since the app's role may not write the record itself.
-CREATE FUNCTION record_change() RETURNS trigger LANGUAGE plpgsql SECURITY DEFINER SET search_path = pg_catalog, public AS $$
+CREATE FUNCTION record_change() RETURNS trigger LANGUAGE plpgsql SECURITY DEFINER SET search_path = pg_catalog, public, pg_temp AS $$
 DECLARE
   old_row jsonb := CASE WHEN TG_OP <> 'INSERT' THEN to_jsonb(OLD) END;
   new_row jsonb := CASE WHEN TG_OP <> 'DELETE' THEN to_jsonb(NEW) END;
@@ -343,13 +353,18 @@ END $$;
 -- ---------------------------------------------------------------- closing
 -- Periods close in order, so one date decides. Statement triggers look at all rows of a statement at once; the venue row is
 -- read FOR SHARE, so that a write and a closing cannot pass each other.
-CREATE FUNCTION refuse_closed() RETURNS trigger LANGUAGE plpgsql SECURITY DEFINER SET search_path = pg_catalog, public AS $$
+CREATE FUNCTION refuse_closed() RETURNS trigger LANGUAGE plpgsql SECURITY DEFINER SET search_path = pg_catalog, public, pg_temp AS $$
 DECLARE
-  touched text := format(CASE TG_OP
-    WHEN 'INSERT' THEN 'SELECT venue_id, %1$I AS day FROM new_rows'
-    WHEN 'DELETE' THEN 'SELECT venue_id, %1$I AS day FROM old_rows'
-    ELSE 'SELECT venue_id, %1$I AS day FROM new_rows UNION ALL SELECT venue_id, %1$I FROM old_rows'
-  END, TG_ARGV[0]);
+  -- a recipe's line has no date of its own: its version's decides
+  dated text := CASE TG_TABLE_NAME
+    WHEN 'recipe_line' THEN '(SELECT l.venue_id, r.valid_from AS day FROM %s l JOIN recipe_version r ON r.venue_id = l.venue_id AND r.id = l.version_id)'
+    ELSE format('(SELECT venue_id, %I AS day FROM %%s)', TG_ARGV[0])
+  END;
+  touched text := CASE TG_OP
+    WHEN 'INSERT' THEN format(dated, 'new_rows')
+    WHEN 'DELETE' THEN format(dated, 'old_rows')
+    ELSE format(dated, 'new_rows') || ' UNION ALL ' || format(dated, 'old_rows')
+  END;
   venue_of_row int;
   closed date;
   sealed boolean;
@@ -368,30 +383,14 @@ BEGIN
   RETURN NULL;
 END $$;
 
--- A line has no date of its own: its version's date decides.
-CREATE FUNCTION refuse_closed_line() RETURNS trigger LANGUAGE plpgsql SECURITY DEFINER SET search_path = pg_catalog, public AS $$
-DECLARE
-  closed date;
-BEGIN
-  SELECT v.closed_through INTO closed
-  FROM recipe_version r JOIN venue v ON v.id = r.venue_id
-  WHERE (r.venue_id, r.id) IN (SELECT venue_id, version_id FROM touched_rows)
-    AND coalesce(r.valid_from, '-infinity'::date) <= v.closed_through
-  LIMIT 1 FOR SHARE OF v;
-  IF FOUND THEN
-    RAISE EXCEPTION 'closed through %', closed USING ERRCODE = 'PW001', TABLE = TG_TABLE_NAME,
-      HINT = 'An owner can reopen the period, with a reason.';
-  END IF;
-  RETURN NULL;
-END $$;
-
 DO $$
 DECLARE
   name text;
   dated text;
 BEGIN
   FOR name, dated IN VALUES ('ingredient_version', 'valid_from'), ('offer_choice', 'valid_from'), ('price_point', 'valid_from'),
-    ('recipe_version', 'valid_from'), ('menu_price', 'valid_from'), ('sales_day', 'day'), ('covers_day', 'day'), ('load_scope', 'day')
+    ('recipe_version', 'valid_from'), ('recipe_line', ''), ('menu_price', 'valid_from'), ('sales_day', 'day'), ('covers_day', 'day'),
+    ('load_scope', 'day')
   LOOP
     EXECUTE format('CREATE TRIGGER closed_insert AFTER INSERT ON %I REFERENCING NEW TABLE AS new_rows
       FOR EACH STATEMENT EXECUTE FUNCTION refuse_closed(%L)', name, dated);
@@ -400,13 +399,6 @@ BEGIN
     EXECUTE format('CREATE TRIGGER closed_delete AFTER DELETE ON %I REFERENCING OLD TABLE AS old_rows
       FOR EACH STATEMENT EXECUTE FUNCTION refuse_closed(%L)', name, dated);
   END LOOP;
-
-  CREATE TRIGGER closed_insert AFTER INSERT ON recipe_line REFERENCING NEW TABLE AS touched_rows
-    FOR EACH STATEMENT EXECUTE FUNCTION refuse_closed_line();
-  CREATE TRIGGER closed_update AFTER UPDATE ON recipe_line REFERENCING NEW TABLE AS touched_rows
-    FOR EACH STATEMENT EXECUTE FUNCTION refuse_closed_line();
-  CREATE TRIGGER closed_delete AFTER DELETE ON recipe_line REFERENCING OLD TABLE AS touched_rows
-    FOR EACH STATEMENT EXECUTE FUNCTION refuse_closed_line();
 END $$;
 
 -- ---------------------------------------------------------------- isolation, rights, record
@@ -440,7 +432,7 @@ REVOKE INSERT, UPDATE, DELETE ON change FROM plateworth_app; -- append-only: the
 
 -- The venues that a person may see, for the one question that is asked outside a venue.
 CREATE FUNCTION venues_seen_by(person text) RETURNS TABLE (id int, name text, name_key text) LANGUAGE sql STABLE
-  SECURITY DEFINER SET search_path = pg_catalog, public
-  AS $$ SELECT v.id, v.name, v.name_key FROM venue v WHERE person IS NOT NULL ORDER BY v.name_key $$;
+  SECURITY DEFINER SET search_path = pg_catalog, public, pg_temp
+  AS $$ SELECT v.id, v.name, v.name_key FROM venue v WHERE person IS NOT NULL ORDER BY v.name_key COLLATE "C" $$;
 GRANT EXECUTE ON FUNCTION venues_seen_by(text) TO plateworth_app;
 GRANT USAGE ON SCHEMA public TO plateworth_app;

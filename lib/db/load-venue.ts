@@ -1,0 +1,34 @@
+import type { VenueSettings } from '../model/facts';
+import { numberIn } from './columns';
+import { NoSuchVenue, type VenueTx } from './in-venue';
+
+/** Settings, by their names in venue.csv, whose default is worth a word where nobody stated them. */
+const WITH_DEFAULT = ['name', 'currency', 'time_zone', 'kitchen_measures', 'q_factor_pct'] as const;
+
+/** The venue's settings; `defaulted` names those that nobody stated. */
+export async function loadVenue(tx: VenueTx): Promise<VenueSettings> {
+  const venue = await tx.prisma.venue.findUnique({
+    where: { id: tx.venue },
+    select: {
+      name: true,
+      currency: true,
+      locale: true,
+      timeZone: true,
+      kitchenMeasures: true,
+      popularityFactor: true,
+      qFactor: true,
+      targetFoodCost: true,
+      stated: true,
+    },
+  });
+  if (!venue) throw new NoSuchVenue(`no venue has the number ${tx.venue}`);
+  const { stated, ...settings } = venue;
+  return {
+    ...settings,
+    id: tx.venue,
+    popularityFactor: numberIn(venue.popularityFactor),
+    qFactor: numberIn(venue.qFactor),
+    targetFoodCost: numberIn(venue.targetFoodCost),
+    defaulted: WITH_DEFAULT.filter((setting) => !stated.includes(setting)),
+  };
+}
