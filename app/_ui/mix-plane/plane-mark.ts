@@ -1,0 +1,33 @@
+import type { Phrase } from '@/lib/format/phrase';
+import type { ClassName } from '@/lib/format/words/classes';
+import type { MarkShape } from '../mark-shape';
+
+/** One dish in the plane. Shares are fractions, margins in the venue's currency per portion. */
+export interface PlaneMark {
+  readonly item: string;
+  /** The short name beside the mark. */
+  readonly label: string;
+  readonly shape: MarkShape;
+  readonly share: number;
+  readonly margin: number;
+  /** The share from which this dish is popular. */
+  readonly popularFrom: number | null;
+  readonly class: ClassName | null;
+  /** On the line: hollow, outlined, its label bold. */
+  readonly doubtful: boolean;
+  /** Standard deviations over the resamples; null where certainty is not known. */
+  readonly spread: { readonly share: number; readonly margin: number } | null;
+  /** What the line under the picture says of it, after its name. */
+  readonly reading: Phrase;
+}
+
+/** All that the picture is drawn from. */
+export interface PlaneFacts {
+  readonly marks: readonly PlaneMark[];
+  /** Portions of everything in the mix: share x this x margin is what a dish left. */
+  readonly sold: number;
+  readonly popularity: { readonly low: number; readonly high: number; readonly words: string } | null;
+  readonly margin: { readonly value: number; readonly words: readonly [string, string] } | null;
+  readonly currencySign: string;
+  readonly locale: string;
+}

@@ -1,0 +1,5 @@
+import { openApi } from '@/lib/answers/openapi';
+
+export function GET(): Response {
+  return Response.json(openApi());
+}
