@@ -18,3 +18,11 @@ export function codeOf(error: unknown): string | null {
   const code = carrier instanceof Error && 'code' in carrier ? carrier.code : null;
   return typeof code === 'string' ? code : null;
 }
+
+const OUT_OF_REACH = new Set(['ECONNREFUSED', 'ECONNRESET', 'EPIPE', '57P01', '57P02', '57P03', '08006', '53300']);
+
+/** Whether a server was not there, or not any more or not yet: it may be starting, stopping, dying or full. */
+export function isOutOfReach(error: unknown): boolean {
+  const code = codeOf(error);
+  return code !== null ? OUT_OF_REACH.has(code) : /connection terminated|not queryable|timeout/i.test(wordsOf(error));
+}

@@ -1,7 +1,7 @@
 import { existsSync, mkdirSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
-import { codeOf, DatabaseTrouble, wordsOf } from '../database-trouble';
+import { DatabaseTrouble, isOutOfReach, wordsOf } from '../database-trouble';
 import { makeCluster } from './cluster';
 import { postmasterOf } from './postmaster';
 import { enter, type Presence } from './presence';
@@ -11,7 +11,6 @@ import { NotYet, startServer } from './start-server';
 
 /** How long a crashed server may take to die, or a stopping one to stop. */
 const PATIENCE_MS = 20_000;
-const PASSING_CODES = new Set(['ECONNREFUSED', 'ECONNRESET', 'EPIPE', '57P01', '57P02', '57P03', '08006', '53300']);
 
 /**
  * The server of a data folder: made where there is none, started where it does not run, adopted where it does.
@@ -39,17 +38,11 @@ export async function openEmbedded(
         continue;
       }
     } catch (error) {
-      if (!passes(error)) throw error;
+      if (!(error instanceof NotYet) && !isOutOfReach(error)) throw error;
       last = error;
     }
     if (Date.now() > deadline)
       throw new DatabaseTrouble(`The database server on ${folder} does not answer: ${wordsOf(last)}.`);
     await sleep(30 + Math.random() * 40);
   }
-}
-
-function passes(error: unknown): boolean {
-  if (error instanceof NotYet) return true;
-  const code = codeOf(error);
-  return code !== null ? PASSING_CODES.has(code) : /terminated|timeout/i.test(wordsOf(error));
 }

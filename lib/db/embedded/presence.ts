@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Client, type ClientConfig } from 'pg';
-import { codeOf } from '../database-trouble';
+import { codeOf, isOutOfReach } from '../database-trouble';
 import { PASSWORD_FILE, SERVER_OWNER } from './cluster';
 import { type Postmaster, stopPostmaster } from './postmaster';
 
@@ -27,10 +27,10 @@ export async function enter(folder: string, { port }: Postmaster): Promise<Prese
   const server = { host: '127.0.0.1', port, user: SERVER_OWNER, password, ssl: false, connectionTimeoutMillis: 10_000 };
   const client = new Client({ ...server, database: 'postgres' });
   let lost = false;
-  client.on('error', () => {});
-  client.on('end', () => {
+  const isGone = () => {
     lost = true;
-  });
+  };
+  client.on('error', isGone).on('end', isGone);
   const tries = async (question: string, lock: number) => {
     const { rows } = await client.query<{ held: boolean }>(`select ${question}($1) as held`, [lock]);
     return rows[0]?.held === true;
@@ -57,9 +57,9 @@ export async function enter(folder: string, { port }: Postmaster): Promise<Prese
         await tries('pg_advisory_unlock_shared', PRESENT);
         if (await tries('pg_try_advisory_lock', PRESENT)) await stopPostmaster(folder);
       } catch (error) {
-        if (!lost) throw error;
+        if (!lost && !isOutOfReach(error)) throw error; // one who left at the same time stops it
       }
-      if (!lost) await client.end();
+      await client.end();
     },
   };
 }
