@@ -1,18 +1,21 @@
 import type { DayRange } from '../core/days';
+import { byText } from '../core/grouped';
+import { nameKey } from '../core/name-key';
+import type { CostedPeriod } from '../model/costed-period';
 import type { ItemId, ItemKind, VenueSettings } from '../model/facts';
 import type { Issue } from '../model/issue';
+import { inOrder } from '../model/issue-list';
+import type { HalfKnown } from '../model/item-figures';
+import type { MixClass } from '../model/mix/kasavana-smith';
+import { classIssues, revenueIssues, sectionIssues } from '../model/mix/mix-issues';
+import { mixTotals } from '../model/mix/mix-totals';
+import { itemSection } from '../model/mix/section';
+import { type ClassedItem, RESAMPLES, sectionMix } from '../model/mix/section-mix';
+import { verdict } from '../model/mix/settled';
+import { issuesOf } from '../model/reached';
 
-/** Kasavana & Smith's four classes. */
-export type MixClass = 'star' | 'plowhorse' | 'puzzle' | 'dog';
-
-/** How a missing cost stands: what is known of it is a floor, never the cost. */
-export interface HalfKnown {
-  /** Sum of the known part, per portion; null where nothing is known. */
-  readonly floor: number | null;
-  /** Ingredient lines reached by the recipe, and how many of them have no cost. */
-  readonly lines: number;
-  readonly missing: number;
-}
+export type { HalfKnown } from '../model/item-figures';
+export type { MixClass } from '../model/mix/kasavana-smith';
 
 export interface MixItem {
   readonly id: ItemId;
@@ -78,4 +81,85 @@ export interface MenuMix {
   readonly costNext: readonly { readonly item: string; readonly share: number }[];
   readonly items: readonly MixItem[];
   readonly issues: readonly Issue[];
+}
+
+export interface MenuMixOptions {
+  /** Menu section; null is the whole menu: items of department food that are not set menus. */
+  readonly section: string | null;
+  /** The mix of the period before, which has to agree before a class is called settled. */
+  readonly previous?: MenuMix;
+}
+
+/**
+ * What sells and what leaves, and how sure that is: shares, margins and Kasavana & Smith's classes of a section's items over all
+ * channels. Most contribution first; items without a margin after them, most sold first.
+ */
+export function menuMix(period: CostedPeriod, { section, previous }: MenuMixOptions): MenuMix {
+  const mix = sectionMix(period, section);
+  const totals = mixTotals(mix.items);
+  const days = mix.trading.days.length;
+  const isOnSaleAlways = days > 0 && mix.items.every(({ daysOnSale }) => daysOnSale === days);
+  const uncosted = mix.items.filter(({ plateCost, sold }) => plateCost === null && sold > 0);
+  return {
+    venue: period.venue,
+    period: period.range,
+    section,
+    tradingDays: days,
+    resamples: mix.isSampled ? RESAMPLES : null,
+    thresholds: {
+      popularity: isOnSaleAlways ? period.venue.popularityFactor / mix.items.length : null,
+      margin: mix.meanMargin,
+    },
+    totals,
+    coverage: totals.sold > 0 ? totals.costedSold / totals.sold : null,
+    costNext: uncosted
+      .map(({ thing, sold }) => ({ item: thing.name, share: sold / totals.sold }))
+      .sort((a, b) => b.share - a.share || byText(nameKey(a.item), nameKey(b.item))),
+    items: mix.items.map((item) => mixItem(item, totals.sold, previous)).sort(mostLeftFirst),
+    issues: [
+      ...issuesOf(
+        period,
+        mix.items.map(({ node }) => node),
+      ),
+      ...sectionIssues(section ?? period.venue.name, mix.items.length, days),
+      ...mix.items.flatMap((item) => revenueIssues(item.thing.name, item)),
+      ...mix.items.flatMap((item) => classIssues(item.thing.name, item.daysOnSale, days)),
+    ].sort(inOrder),
+  };
+}
+
+function mixItem(item: ClassedItem, totalSold: number, previous: MenuMix | undefined): MixItem {
+  const { thing, certainty, sold, margin } = item;
+  const classShares = certainty?.classShares ?? null;
+  const before = previous?.items.find(({ id }) => id === thing.id) ?? null;
+  return {
+    id: thing.id,
+    item: thing.name,
+    kind: thing.kind,
+    section: itemSection(thing),
+    sold,
+    comps: item.comps,
+    share: totalSold > 0 ? sold / totalSold : 0,
+    expected: item.expected,
+    daysOnSale: item.daysOnSale,
+    netPrice: item.netPrice,
+    revenue: item.revenue,
+    plateCost: item.plateCost,
+    halfKnown: item.halfKnown,
+    estimated: item.estimated,
+    foodCost: item.foodCost,
+    margin,
+    contribution: margin === null ? null : margin * sold,
+    class: item.class,
+    classShares,
+    ...verdict({ class: item.class, classShares }, before),
+    spread: certainty?.spread ?? null,
+  };
+}
+
+function mostLeftFirst(a: MixItem, b: MixItem): number {
+  const name = byText(nameKey(a.item), nameKey(b.item));
+  if (a.contribution === null && b.contribution === null) return b.sold - a.sold || name;
+  if (a.contribution === null || b.contribution === null) return a.contribution === null ? 1 : -1;
+  return b.contribution - a.contribution || name;
 }

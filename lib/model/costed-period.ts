@@ -1,0 +1,85 @@
+import type { DayRange } from '../core/days';
+import { type Compiled, compile } from './compile';
+import type { Facts, ItemId, VenueSettings } from './facts';
+import type { Issue } from './issue';
+import { issueList } from './issue-list';
+import { unitReader } from './measure';
+import { upward } from './passes';
+import { type Segments, segmentsOf, segmentsWithin } from './segments';
+import { settingIssues } from './settings';
+import { type Thing, thingsOf } from './things';
+
+/** Unit costs in venue currency per base unit (portion, for what is plated); entry node * segments + segment. */
+export interface UnitCosts {
+  /** Food and drink: what q is added to. */
+  readonly food: Float64Array;
+  readonly packaging: Float64Array;
+  /** Owner's estimates. */
+  readonly estimate: Float64Array;
+}
+
+/**
+ * A period with everything costed, each day with what was in force on it: what every report is made from.
+ *
+ * A node is the index of a thing, in the order of names. Where `complete` is 0, the unit costs are a floor: the known part.
+ */
+export interface CostedPeriod extends Compiled {
+  readonly venue: VenueSettings;
+  readonly range: DayRange;
+  readonly things: readonly Thing[];
+  readonly nodeOf: ReadonlyMap<ItemId, number>;
+  readonly segments: Segments;
+  readonly prices: UnitCosts;
+  readonly costs: UnitCosts;
+  readonly issues: readonly Issue[];
+}
+
+/** Compiles the facts of a venue for some days, once, and costs everything that was on the menu or sold in them. */
+export function costPeriod(facts: Facts, range: DayRange): CostedPeriod {
+  const units = unitReader(facts.venue.kitchenMeasures);
+  const things = thingsOf(facts, range, units);
+  const segments = segmentsOf(range, things.flatMap(changesOf));
+  const found = issueList();
+  for (const issue of settingIssues(facts.venue)) found.add(issue);
+  const compiled = compile(things, segments, units, found);
+  const prices = { ...pricesBySegment(things, segments), estimate: compiled.estimates };
+  const pass = (of: Float64Array): Float64Array =>
+    of.some((price) => price !== 0) ? upward(compiled.lines, of, segments.count) : of;
+  return {
+    ...compiled,
+    venue: facts.venue,
+    range,
+    things,
+    nodeOf: new Map(things.map((thing, node) => [thing.id, node])),
+    segments,
+    prices,
+    costs: { food: pass(prices.food), packaging: pass(prices.packaging), estimate: pass(prices.estimate) },
+    issues: found.issues(),
+  };
+}
+
+/** The days on which something that a cost hangs on begins or ends. */
+function changesOf(thing: Thing): readonly DayRange['from'][] {
+  return [...thing.recipes, ...thing.versions, ...thing.prices].flatMap(({ from, to }) => [from, to]);
+}
+
+/** The price in force of each ingredient in each segment; 0 where there is none, which `complete` tells apart from free. */
+function pricesBySegment(things: readonly Thing[], segments: Segments): Pick<UnitCosts, 'food' | 'packaging'> {
+  const { count } = segments;
+  const food = new Float64Array(things.length * count);
+  const packaging = new Float64Array(things.length * count);
+  things.forEach((thing, node) => {
+    for (const span of thing.prices) {
+      const { from, to } = segmentsWithin(segments, span);
+      food.fill(span.fact.price ?? 0, node * count + from, node * count + to);
+    }
+    for (const version of thing.versions) {
+      if (version.fact.department !== 'packaging') continue;
+      const { from, to } = segmentsWithin(segments, version);
+      const cells = [node * count + from, node * count + to] as const;
+      packaging.set(food.subarray(...cells), cells[0]);
+      food.fill(0, ...cells);
+    }
+  });
+  return { food, packaging };
+}

@@ -1,0 +1,32 @@
+import { MIX_CLASSES, type MixClass } from './kasavana-smith';
+
+/** Share of the resamples that have to agree before a class is called settled. */
+const SETTLED = 0.9;
+
+/** What is known of an item's class in one period. */
+export interface Classing {
+  readonly class: MixClass | null;
+  readonly classShares: Readonly<Record<MixClass, number>> | null;
+}
+
+export interface Verdict {
+  readonly settled: boolean | null;
+  /** Where it is not settled: the two classes it lies between, likelier first. */
+  readonly between: readonly [MixClass, MixClass] | null;
+}
+
+/**
+ * Settled: at least 90 % of the resamples in the class that the period gives it, in this period and in the one before, where that
+ * one says. Else on the line, between the two classes that most resamples of both periods name; a tie goes to the period's own class.
+ */
+export function verdict(now: Classing, before: Classing | null): Verdict {
+  const mixClass = now.class;
+  if (mixClass === null || now.classShares === null) return { settled: null, between: null };
+  const periods = [now.classShares, ...(before?.classShares ? [before.classShares] : [])];
+  const settled = periods.every((shares) => shares[mixClass] >= SETTLED);
+  if (settled) return { settled, between: null };
+  const total = (each: MixClass): number => periods.reduce((sum, shares) => sum + shares[each], 0);
+  const own = (each: MixClass): number => (each === mixClass ? 1 : 0);
+  const [first, second] = [...MIX_CLASSES].sort((a, b) => total(b) - total(a) || own(b) - own(a));
+  return { settled, between: first && second ? [first, second] : null };
+}

@@ -1,0 +1,60 @@
+import { childrenFirst, type Graph, type GraphOrder } from '../core/graph-order';
+import { ascending } from '../core/grouped';
+import type { RecipeLine, RecipeVersion } from './facts';
+import { type Segments, segmentsWithin } from './segments';
+import type { Thing } from './things';
+
+/** A version of a recipe and the segments in which it is in force: from, up to but without to. */
+export interface RecipeSpan {
+  readonly version: RecipeVersion;
+  /** Its lines in the order in which they were written, and the node that each one uses. */
+  readonly lines: readonly RecipeLine[];
+  readonly children: readonly number[];
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Some segments on which the recipes can be sorted children first, and that order. */
+export interface Run extends GraphOrder {
+  readonly from: number;
+  readonly to: number;
+  readonly graph: Graph;
+}
+
+export function recipeSpans(things: readonly Thing[], segments: Segments): readonly (readonly RecipeSpan[])[] {
+  const nodeOf = new Map(things.map((thing, node) => [thing.id, node]));
+  return things.map(({ recipes }) =>
+    recipes.map((span) => {
+      const lines = ascending(span.fact.lines, (a, b) => a.position - b.position);
+      const children = lines.map((line) => nodeOf.get(line.item) as number);
+      return { version: span.fact, lines, children, ...segmentsWithin(segments, span) };
+    }),
+  );
+}
+
+/**
+ * The segments as runs that can each be sorted. One run as a rule: the recipes of all days together have no cycle. Where they have
+ * one (a used b in spring, b uses a in autumn), each run of segments without a change of recipe is sorted by itself; a knot that
+ * is left then is a cycle on a single day.
+ */
+export function runsOf(spans: readonly (readonly RecipeSpan[])[], segments: number): readonly Run[] {
+  const whole = runOf(spans, 0, segments);
+  if (whole.knots.length === 0) return [whole];
+  const changes = new Set(spans.flatMap((each) => each.flatMap(({ from, to }) => [from, to])));
+  const starts = [...changes].filter((start) => start > 0 && start < segments).sort((a, b) => a - b);
+  return [0, ...starts].map((from, index) => runOf(spans, from, starts[index] ?? segments));
+}
+
+function runOf(spans: readonly (readonly RecipeSpan[])[], from: number, to: number): Run {
+  const starts = new Int32Array(spans.length + 1);
+  const children: number[] = [];
+  spans.forEach((versions, node) => {
+    for (const span of versions) {
+      if (span.from >= to || span.to <= from) continue;
+      children.push(...span.children);
+    }
+    starts[node + 1] = children.length;
+  });
+  const graph: Graph = { starts, children: Int32Array.from(children) };
+  return { from, to, graph, ...childrenFirst(graph) };
+}
