@@ -4,6 +4,7 @@ import type { Facts, ItemId, VenueSettings } from './facts';
 import type { Issue } from './issue';
 import { issueList } from './issue-list';
 import { unitReader } from './measure';
+import { sectionsOf } from './offered';
 import { upward } from './passes';
 import { type Segments, segmentsOf, segmentsWithin } from './segments';
 import { settingIssues } from './settings';
@@ -28,6 +29,8 @@ export interface CostedPeriod extends Compiled {
   readonly range: DayRange;
   readonly things: readonly Thing[];
   readonly nodeOf: ReadonlyMap<ItemId, number>;
+  /** The menu sections of what is on the menu or sold, by name. */
+  readonly sections: readonly string[];
   readonly segments: Segments;
   readonly prices: UnitCosts;
   readonly costs: UnitCosts;
@@ -51,6 +54,7 @@ export function costPeriod(facts: Facts, range: DayRange): CostedPeriod {
     range,
     things,
     nodeOf: new Map(things.map((thing, node) => [thing.id, node])),
+    sections: sectionsOf(things),
     segments,
     prices,
     costs: { food: pass(prices.food), packaging: pass(prices.packaging), estimate: pass(prices.estimate) },

@@ -8,7 +8,7 @@ import { inOrder } from '../model/issue-list';
 import { type HalfKnown, itemFigures } from '../model/item-figures';
 import { netPriceOn } from '../model/menu-price';
 import { revenueIssues } from '../model/mix/mix-issues';
-import { isOffered, itemSection } from '../model/mix/section';
+import { isOffered, itemSection } from '../model/offered';
 import { issuesOf } from '../model/reached';
 import type { Thing } from '../model/things';
 

@@ -9,9 +9,9 @@ import type { HalfKnown } from '../model/item-figures';
 import type { MixClass } from '../model/mix/kasavana-smith';
 import { classIssues, revenueIssues, sectionIssues } from '../model/mix/mix-issues';
 import { mixTotals } from '../model/mix/mix-totals';
-import { itemSection } from '../model/mix/section';
 import { type ClassedItem, RESAMPLES, sectionMix } from '../model/mix/section-mix';
 import { verdict } from '../model/mix/settled';
+import { itemSection } from '../model/offered';
 import { issuesOf } from '../model/reached';
 
 export type { HalfKnown } from '../model/item-figures';
@@ -88,14 +88,17 @@ export interface MenuMixOptions {
   readonly section: string | null;
   /** The mix of the period before, which has to agree before a class is called settled. */
   readonly previous?: MenuMix;
+  /** Resamples behind the certainty of each class, 2,000 where nothing is said; 0 leaves it out. */
+  readonly resamples?: number;
 }
 
 /**
  * What sells and what leaves, and how sure that is: shares, margins and Kasavana & Smith's classes of a section's items over all
  * channels. Most contribution first; items without a margin after them, most sold first.
  */
-export function menuMix(period: CostedPeriod, { section, previous }: MenuMixOptions): MenuMix {
-  const mix = sectionMix(period, section);
+export function menuMix(period: CostedPeriod, options: MenuMixOptions): MenuMix {
+  const { section, previous, resamples = RESAMPLES } = options;
+  const mix = sectionMix(period, section, resamples);
   const totals = mixTotals(mix.items);
   const days = mix.trading.days.length;
   const isOnSaleAlways = days > 0 && mix.items.every(({ daysOnSale }) => daysOnSale === days);
@@ -105,7 +108,7 @@ export function menuMix(period: CostedPeriod, { section, previous }: MenuMixOpti
     period: period.range,
     section,
     tradingDays: days,
-    resamples: mix.isSampled ? RESAMPLES : null,
+    resamples: mix.resamples,
     thresholds: {
       popularity: isOnSaleAlways ? period.venue.popularityFactor / mix.items.length : null,
       margin: mix.meanMargin,

@@ -25,7 +25,8 @@ export interface SectionMix {
   readonly items: readonly ClassedItem[];
   readonly trading: SectionDays;
   readonly meanMargin: number | null;
-  readonly isSampled: boolean;
+  /** Resamples that stand behind the certainty; null where there is none. */
+  readonly resamples: number | null;
 }
 
 /** Resamples behind every statement of certainty, and the seed that makes them the same each time. */
@@ -33,7 +34,7 @@ export const RESAMPLES = 2000;
 const SEED = 1982;
 
 /** The items of a section, by name, classed by Kasavana & Smith's model, and how sure that is. */
-export function sectionMix(period: CostedPeriod, section: string | null): SectionMix {
+export function sectionMix(period: CostedPeriod, section: string | null, resamples: number): SectionMix {
   const nodes = sectionNodes(period, section);
   const trading = sectionDays(period, nodes);
   const byDay = expectedByDay(trading);
@@ -51,8 +52,8 @@ export function sectionMix(period: CostedPeriod, section: string | null): Sectio
   const average = meanMargin(figured);
   const needed = daysForClass(trading.days.length);
   const margins = figured.map(({ margin }) => margin);
-  const isSampled = trading.days.length >= DAYS_FOR_CERTAINTY;
-  const sure = isSampled ? certainty(mixDays(period, nodes, trading, byDay, margins), RESAMPLES, SEED) : [];
+  const isSampled = resamples > 0 && trading.days.length >= DAYS_FOR_CERTAINTY;
+  const sure = isSampled ? certainty(mixDays(period, nodes, trading, byDay, margins), resamples, SEED) : [];
   const items = figured.map((item, index): ClassedItem => {
     const { sold, expected, margin } = item;
     const isClassed = margin !== null && average !== null && item.daysOnSale >= needed;
@@ -61,7 +62,7 @@ export function sectionMix(period: CostedPeriod, section: string | null): Sectio
       : null;
     return { ...item, class: mixClass, certainty: mixClass === null ? null : (sure[index] ?? null) };
   });
-  return { items, trading, meanMargin: average, isSampled };
+  return { items, trading, meanMargin: average, resamples: isSampled ? resamples : null };
 }
 
 /** Days of the period on which an item is on the menu: what stands for days on sale where none was traded. */
