@@ -35,6 +35,13 @@ export async function openDatabase(): Promise<Database> {
   return opening;
 }
 
+/** Closes the program's database where it was opened: every process does so before it ends. */
+export async function closeDatabase(): Promise<void> {
+  const open = await shared.plateworthDatabase?.catch(() => null); // what could not be opened has said so already
+  delete shared.plateworthDatabase;
+  await open?.close();
+}
+
 async function openIn(dataFolder: string): Promise<Database> {
   const presence = await openEmbedded(dataFolder);
   try {

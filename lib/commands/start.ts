@@ -1,0 +1,69 @@
+import { resolve } from 'node:path';
+import { parseArgs } from 'node:util';
+import { openDatabase } from '../db/database';
+import {
+  alreadyServed,
+  building,
+  noPages,
+  noSuchPort,
+  openAtAddress,
+  portTaken,
+  startUsage,
+  stopping,
+} from '../format/words/start';
+import { buildPages, pagesAreStale } from './pages-build';
+import { run, wrongUse } from './run';
+
+/** Starts the program and serves until it is told to stop. */
+async function start(): Promise<number> {
+  const { values } = parseArgs({ options: { empty: { type: 'boolean' }, help: { type: 'boolean', short: 'h' } } });
+  if (values.help) {
+    process.stdout.write(startUsage);
+    return 0;
+  }
+  const port = portWanted();
+  const stopped = untilStopped();
+  const db = await openDatabase();
+  if (db.presence && !(await db.presence.claim()))
+    return refuse(alreadyServed(resolve(process.env.DATA_DIR || '.data')));
+
+  // Next and React read it when they are loaded
+  Object.assign(process.env, { NODE_ENV: 'production', NEXT_TELEMETRY_DISABLED: '1' });
+  const { isFree, serve } = await import('./web-server');
+  if (port !== 0 && !(await isFree(port))) return refuse(portTaken(port));
+
+  if (pagesAreStale()) {
+    say(building);
+    const trouble = buildPages();
+    if (trouble !== null) return refuse(noPages(trouble));
+  }
+  const server = await serve(port);
+  say(openAtAddress(server.address));
+  await stopped;
+  say(stopping);
+  await server.stop();
+  return 0;
+}
+
+function portWanted(): number {
+  const text = process.env.PORT || '3000';
+  const port = Number(text);
+  if (!/^\d+$/.test(text) || port > 65_535) throw wrongUse(noSuchPort(text));
+  return port;
+}
+
+/** Resolves on the first SIGINT or SIGTERM; more of them change nothing, since what follows is bounded in time. */
+function untilStopped(): Promise<void> {
+  return new Promise((resolve) => {
+    for (const signal of ['SIGINT', 'SIGTERM']) process.on(signal, () => resolve());
+  });
+}
+
+const say = (sentence: string): void => void process.stdout.write(`${sentence}\n`);
+
+function refuse(sentence: string): number {
+  process.stderr.write(`${sentence}\n`);
+  return 1;
+}
+
+await run(start);
