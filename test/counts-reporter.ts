@@ -4,7 +4,7 @@ import type { Reporter, TestModule } from 'vitest/node';
 /** Writes "N passed, N failed, N skipped" to the file named by TEST_COUNTS, for whoever runs the suite. */
 export default class CountsReporter implements Reporter {
   onTestRunEnd(modules: readonly TestModule[], errors: readonly unknown[]): void {
-    const file = process.env['TEST_COUNTS'];
+    const file = process.env.TEST_COUNTS;
     if (!file) return;
     const count = { passed: 0, failed: errors.length, skipped: 0 };
     for (const module of modules) {

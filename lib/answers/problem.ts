@@ -1,4 +1,6 @@
 import { z } from 'zod';
+import { DatabaseTrouble } from '../db/database-trouble';
+import { broke, databaseTrouble } from '../format/words/problems';
 
 /** RFC 9457 problem details, with the fields that were wrong. */
 export const problemShape = z.strictObject({
@@ -24,4 +26,11 @@ export function refused(
   fields: Problem['fields'] = [],
 ): { readonly ok: false; readonly problem: Problem } {
   return { ok: false, problem: { type: 'about:blank', title: words.title, status, detail: words.detail, fields } };
+}
+
+/** What is said when answering failed: the database's own sentence where it cannot be used, else only a reference to the log. */
+export function troubled(error: unknown, reference: string): Problem {
+  const problem =
+    error instanceof DatabaseTrouble ? refused(503, databaseTrouble(error.message)) : refused(500, broke(reference));
+  return problem.problem;
 }

@@ -1,4 +1,4 @@
-import { openDatabase } from '../db/database';
+import type { Database } from '../db/database';
 import { DatabaseTrouble } from '../db/database-trouble';
 
 /** The command was called in a way that means nothing: its sentence is all that is printed, and it ends with code 2. */
@@ -41,10 +41,9 @@ export async function run(command: () => Promise<number>): Promise<void> {
   await leaveDatabase();
 }
 
-const opened: { plateworthDatabase?: unknown } = globalThis;
+const opened = globalThis as { plateworthDatabase?: Promise<Database> };
 
 async function leaveDatabase(): Promise<void> {
-  if (!opened.plateworthDatabase) return;
-  const db = await openDatabase().catch(() => null);
+  const db = await opened.plateworthDatabase?.catch(() => null); // what could not be opened has said so already
   await db?.close();
 }

@@ -1,5 +1,6 @@
+import type { Day } from '../core/days';
 import type { VenueSettings } from '../model/facts';
-import { numberIn } from './columns';
+import { dayIn, numberIn } from './columns';
 import { NoSuchVenue, type VenueTx } from './in-venue';
 
 /** Settings, by their names in venue.csv, whose default is worth a word where nobody stated them. */
@@ -31,4 +32,10 @@ export async function loadVenue(tx: VenueTx): Promise<VenueSettings> {
     targetFoodCost: numberIn(venue.targetFoodCost),
     defaulted: WITH_DEFAULT.filter((setting) => !stated.includes(setting)),
   };
+}
+
+/** The last business day that is closed; null while none is. Periods close in order, so everything before it is closed too. */
+export async function loadClosedThrough(tx: VenueTx): Promise<Day | null> {
+  const venue = await tx.prisma.venue.findUnique({ where: { id: tx.venue }, select: { closedThrough: true } });
+  return dayIn(venue?.closedThrough ?? null);
 }

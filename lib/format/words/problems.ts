@@ -1,3 +1,5 @@
+import type { PeriodRefusal } from '../../core/periods';
+
 /** Why a question has no answer, and what to do: title and detail of the problem. */
 export interface ProblemWords {
   readonly title: string;
@@ -22,10 +24,20 @@ export function whichVenue(known: readonly string[]): ProblemWords {
   return { title: 'Which venue?', detail: `There are several venues: ${known.join(', ')}. Name one of them.` };
 }
 
-export function noSuchPeriod(text: string): ProblemWords {
+/** Why a name is no period, by the rule that it breaks. */
+const PERIOD_FAULTS: Readonly<Record<PeriodRefusal, string>> = {
+  form: 'is no period',
+  'no-such-month': 'is no month of a year',
+  'no-such-week': 'is a week that this year does not have',
+  'no-such-day': 'names a day that does not exist',
+  'end-not-after-start': 'ends before it begins',
+  'needs-calendar': 'is a numbered period, and this venue keeps calendar months',
+};
+
+export function noSuchPeriod(text: string, refusal: PeriodRefusal): ProblemWords {
   return {
     title: 'No such period',
-    detail: `“${text}” is no period. Write a month (2026-10), a week (2026-W41) or days A..B, the end excluded (2026-10-01..2026-10-15).`,
+    detail: `“${text}” ${PERIOD_FAULTS[refusal]}. Write a month (2026-10), a week (2026-W41) or days A..B, the end excluded (2026-10-01..2026-10-15).`,
   };
 }
 
@@ -48,4 +60,8 @@ export function broke(reference: string): ProblemWords {
     title: 'Something broke',
     detail: `This could not be answered; nothing was changed. The program’s log holds the particulars under ${reference}.`,
   };
+}
+
+export function databaseTrouble(sentence: string): ProblemWords {
+  return { title: 'The database cannot be used', detail: sentence };
 }

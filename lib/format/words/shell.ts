@@ -28,6 +28,11 @@ export interface StateWords {
   readonly command?: string;
 }
 
+/** Why a question has no answer, as a state of the page. */
+export function problemState(problem: { readonly title: string; readonly detail: string }): StateWords {
+  return { title: problem.title, text: problem.detail };
+}
+
 export const NO_SALES: StateWords = {
   title: 'No sales yet',
   text: 'The mix needs one day of sales. Put the till’s export as sales.csv into a folder, with the recipes, prices and menu beside it if you have them, and load that folder:',

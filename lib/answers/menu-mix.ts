@@ -1,0 +1,95 @@
+import { dayText } from '../core/days';
+import { periodBefore } from '../core/periods';
+import { openDatabase } from '../db/database';
+import { moneyText } from '../format/money-text';
+import { noSuchModel, noSuchSection } from '../format/words/problems';
+import { sectionsOf } from '../model/offered';
+import { type MenuMix, type MixItem, menuMix } from '../reports/menu-mix';
+import type { Asker } from '../session/asker';
+import { askedPeriod } from './asked-period';
+import { askedVenue } from './asked-venue';
+import { costedPeriods } from './costed-periods';
+import type { MenuMixAnswer } from './menu-mix-shape';
+import { type Answered, answered, refused } from './problem';
+import { writtenIssues } from './written-issues';
+
+/** A question about the menu mix. Null: the only venue; the whole menu; the first model. */
+export interface MenuMixAsked {
+  readonly venue: string | null;
+  readonly month: string;
+  readonly section: string | null;
+  readonly model: string | null;
+}
+
+/** The menu mix of a period, the same for page, command and HTTP. */
+export async function menuMixAnswer(asker: Asker, asked: MenuMixAsked): Promise<Answered<MenuMixAnswer>> {
+  if (asked.model !== null && asked.model !== 'kasavana-smith') return refused(400, noSuchModel(asked.model));
+  const period = askedPeriod(asked.month);
+  if (!period.ok) return period;
+  const db = await openDatabase();
+  const venue = await askedVenue(db, asker, asked.venue);
+  if (!venue.ok) return venue;
+  const ranges = [period.answer.range, periodBefore(period.answer).range];
+  const { periods } = await costedPeriods(db, asker, venue.answer.id, ranges);
+  const [now, before] = periods;
+  if (!now || !before) throw new Error('two periods were asked for');
+  const { section } = asked;
+  const mix = menuMix(now, { section, previous: menuMix(before, { section }) });
+  if (section !== null && mix.items.length === 0) return refused(404, noSuchSection(section, sectionsOf(now.things)));
+  return answered(written(mix, period.answer.name));
+}
+
+/** The report as the interface writes it: money as decimal text, days as ISO text, issues in words. */
+function written(mix: MenuMix, month: string): MenuMixAnswer {
+  const { currency } = mix.venue;
+  const money = (amount: number | null) => (amount === null ? null : moneyText(amount, currency));
+  const item = (row: MixItem): MenuMixAnswer['items'][number] => ({
+    item: row.item,
+    section: row.section,
+    sold: row.sold,
+    comps: row.comps,
+    share: row.share,
+    expected: row.expected,
+    daysOnSale: row.daysOnSale,
+    netPrice: money(row.netPrice),
+    revenue: moneyText(row.revenue, currency),
+    plateCost: money(row.plateCost),
+    floor: money(row.halfKnown?.floor ?? null),
+    linesMissing: row.halfKnown?.missing ?? null,
+    linesTotal: row.halfKnown?.lines ?? null,
+    estimated: row.estimated,
+    foodCostPct: row.foodCost,
+    margin: money(row.margin),
+    contribution: money(row.contribution),
+    class: row.class,
+    classShares: row.classShares,
+    settled: row.settled,
+    between: row.between && [...row.between],
+    spread: row.spread,
+  });
+  return {
+    venue: mix.venue.name,
+    month,
+    period: { from: dayText(mix.period.from), to: dayText(mix.period.to) },
+    model: 'kasavana-smith',
+    currency,
+    section: mix.section,
+    tradingDays: mix.tradingDays,
+    resamples: mix.resamples,
+    thresholds: { popularity: mix.thresholds.popularity, margin: money(mix.thresholds.margin) },
+    totals: {
+      sold: mix.totals.sold,
+      comps: mix.totals.comps,
+      revenue: moneyText(mix.totals.revenue, currency),
+      costedSold: mix.totals.costedSold,
+      costedRevenue: moneyText(mix.totals.costedRevenue, currency),
+      plateCost: money(mix.totals.plateCost),
+      foodCostPct: mix.totals.foodCost,
+      margin: money(mix.totals.margin),
+    },
+    coverage: mix.coverage,
+    costNext: mix.costNext.map(({ item: name, share }) => ({ item: name, share })),
+    items: mix.items.map(item),
+    issues: writtenIssues(mix.issues),
+  };
+}

@@ -1,0 +1,68 @@
+import { type Day, dayText, parseDay } from '../core/days';
+import { type Period, periodNamed } from '../core/periods';
+import { openDatabase } from '../db/database';
+import { inVenue } from '../db/in-venue';
+import { salesSpan } from '../db/load-sales';
+import { loadClosedThrough, loadVenue } from '../db/load-venue';
+import { type MenuMix, menuMix } from '../reports/menu-mix';
+import type { Asker } from '../session/asker';
+import { askedVenue } from './asked-venue';
+import { costedPeriods } from './costed-periods';
+import type { PeriodsAnswer } from './periods-shape';
+import { type Answered, answered } from './problem';
+
+/** The calendar months in which a venue sold something, each with its food cost by recipe: what the period ribbon stands on. */
+export async function periodsAnswer(
+  asker: Asker,
+  asked: { readonly venue: string | null },
+): Promise<Answered<PeriodsAnswer>> {
+  const db = await openDatabase();
+  const venue = await askedVenue(db, asker, asked.venue);
+  if (!venue.ok) return venue;
+  const who = { venue: venue.answer.id, person: asker.person };
+  const { settings, closedThrough, months } = await inVenue(db, who, 'read', async (tx) => ({
+    settings: await loadVenue(tx),
+    closedThrough: await loadClosedThrough(tx),
+    months: [...(await salesSpan(tx)).keys()].flatMap((name) => periodNamed(name).period ?? []),
+  }));
+  const { periods } = await costedPeriods(
+    db,
+    asker,
+    venue.answer.id,
+    months.map(({ range }) => range),
+  );
+  const standing = { closedThrough, today: dayIn(settings.timeZone, new Date()) };
+  return answered({
+    venue: settings.name,
+    currency: settings.currency,
+    locale: settings.locale,
+    targetFoodCostPct: settings.targetFoodCost,
+    months: months.flatMap((month, at) => {
+      const costed = periods[at];
+      return costed ? [written(month, menuMix(costed, { section: null, resamples: 0 }), standing)] : [];
+    }),
+  });
+}
+
+/** The calendar day at an instant on the clocks of a time zone. */
+function dayIn(timeZone: string, instant: Date): Day | null {
+  const parts = { year: 'numeric', month: '2-digit', day: '2-digit' } as const;
+  return parseDay(new Intl.DateTimeFormat('sv-SE', { timeZone, ...parts }).format(instant)); // Swedish dates are ISO dates
+}
+
+function written(
+  { name, range }: Period,
+  { totals, coverage }: MenuMix,
+  { closedThrough, today }: { readonly closedThrough: Day | null; readonly today: Day | null },
+): PeriodsAnswer['months'][number] {
+  return {
+    month: name,
+    from: dayText(range.from),
+    to: dayText(range.to),
+    sold: totals.sold,
+    foodCostPct: totals.foodCost,
+    coverage,
+    closed: closedThrough !== null && range.to - 1 <= closedThrough,
+    running: today !== null && today < range.to,
+  };
+}

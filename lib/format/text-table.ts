@@ -1,0 +1,21 @@
+export interface TextColumn {
+  readonly head: string;
+  /** Figures stand at the right, words at the left. */
+  readonly side: 'left' | 'right';
+}
+
+/** A table for a terminal: columns as wide as their widest cell, a rule under the head. */
+export function textTable(columns: readonly TextColumn[], rows: readonly (readonly string[])[]): string {
+  const widths = columns.map(({ head }, at) => Math.max(head.length, ...rows.map((row) => (row[at] ?? '').length)));
+  const line = (cells: readonly string[]) =>
+    columns
+      .map(({ side }, at) => {
+        const cell = cells[at] ?? '';
+        const width = widths[at] ?? 0;
+        return side === 'left' ? cell.padEnd(width) : cell.padStart(width);
+      })
+      .join('  ')
+      .trimEnd();
+  const rule = widths.map((width) => '-'.repeat(width));
+  return `${[columns.map(({ head }) => head), rule, ...rows].map(line).join('\n')}\n`;
+}
