@@ -1,4 +1,4 @@
-import type { DayRange } from '../core/days';
+import type { Day, DayRange } from '../core/days';
 import { type Compiled, compile } from './compile';
 import type { Facts, ItemId, VenueSettings } from './facts';
 import type { Issue } from './issue';
@@ -63,7 +63,7 @@ export function costPeriod(facts: Facts, range: DayRange): CostedPeriod {
 }
 
 /** The days on which something that a cost hangs on begins or ends. */
-function changesOf(thing: Thing): readonly DayRange['from'][] {
+function changesOf(thing: Thing): readonly Day[] {
   return [...thing.recipes, ...thing.versions, ...thing.prices].flatMap(({ from, to }) => [from, to]);
 }
 

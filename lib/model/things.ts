@@ -76,5 +76,6 @@ export function thingsOf(facts: Facts, range: DayRange, units: UnitReader): read
       for (const line of fact.lines) reach(line.item);
     }
   }
-  return [...things.values()].sort((a, b) => byText(nameKey(a.name), nameKey(b.name)));
+  const keyed = [...things.values()].map((thing) => ({ thing, key: nameKey(thing.name) }));
+  return keyed.sort((a, b) => byText(a.key, b.key)).map(({ thing }) => thing);
 }

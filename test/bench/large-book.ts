@@ -1,0 +1,63 @@
+import { addDays, type DayRange } from '@/lib/core/days';
+import { seededRandom } from '@/lib/core/random';
+import type { Facts, ItemId } from '@/lib/model/facts';
+import { Book, day, type Line } from '../books';
+
+export interface BookSize {
+  readonly dishes: number;
+  readonly components: number;
+  readonly ingredients: number;
+  readonly lines: number;
+}
+
+/** The size at which the passes are measured. */
+export const LARGE: BookSize = { dishes: 1000, components: 3000, ingredients: 2000, lines: 40_000 };
+
+/** October 2026. */
+export const MONTH: DayRange = { from: day('2026-10-01'), to: day('2026-11-01') };
+
+/**
+ * A book of that size, every dish on the menu: a recipe has as many lines as another give or take one, a third of them to components
+ * made before it, in turn, so that none is left unused. With `priceDays` some prices change on each of the first so many days of the month after the first one.
+ */
+export function largeBook(size: BookSize, priceDays = 0, seed = 7): Facts {
+  const random = seededRandom(seed);
+  const among = (count: number): number => Math.floor(random() * count);
+  const book = new Book();
+  const ingredients: ItemId[] = [];
+  for (let index = 0; index < size.ingredients; index++) {
+    const item = book.item('ingredient', `ingredient ${index}`);
+    book.ingredientVersion(item, 'g', { usableYield: 0.6 + 0.4 * random() });
+    const offer = book.offer(item, 1, 1, 'kg');
+    book.price(offer, 1 + 9 * random());
+    if (index < priceDays * 10) {
+      book.price(offer, 1 + 9 * random(), { kind: 'agreed', from: text(1 + (index % priceDays)) });
+    }
+    ingredients.push(item);
+  }
+
+  const recipes = size.components + size.dishes;
+  const components: ItemId[] = [];
+  let written = 0;
+  let picked = 0;
+  for (let index = 0; index < recipes; index++) {
+    const target = Math.round((size.lines * (index + 1)) / recipes);
+    const lines: Line[] = [];
+    for (; written < target; written++) {
+      const made = components.length > 0 && random() < 1 / 3 ? components[picked++ % components.length] : undefined;
+      const item = made ?? (ingredients[among(ingredients.length)] as ItemId);
+      lines.push([5 + 200 * random(), 'g', item, random() < 0.1 ? 'bought' : 'prepared']);
+    }
+    if (index < size.components) {
+      components.push(book.component(`component ${index}`, { yields: [800 + 400 * random(), 'g'] }, ...lines));
+    } else {
+      book.menu(book.dish(`dish ${index}`, { breakage: 0.02 }, ...lines), 10);
+    }
+  }
+  return book.facts();
+}
+
+function text(later: number): string {
+  const date = new Date(addDays(MONTH.from, later) * 86_400_000);
+  return date.toISOString().slice(0, 10);
+}

@@ -1,0 +1,192 @@
+import { type Day, type DayRange, parseDay } from '@/lib/core/days';
+import { periodNamed } from '@/lib/core/periods';
+import type { BaseUnit } from '@/lib/core/units';
+import type {
+  Facts,
+  IngredientVersion,
+  Item,
+  ItemId,
+  ItemKind,
+  MenuPrice,
+  NamedMeasure,
+  Offer,
+  OfferChoice,
+  OfferId,
+  PricePoint,
+  RecipeVersion,
+  SalesDay,
+  VenueId,
+  VenueSettings,
+} from '@/lib/model/facts';
+
+/** quantity, unit, item and, where it is not prepared, bought */
+export type Line = readonly [quantity: number, unit: string, item: ItemId, as?: 'prepared' | 'bought'];
+
+type Recipe = Partial<Omit<RecipeVersion, 'item' | 'validFrom' | 'lines'>> & {
+  readonly from?: string;
+  readonly yields?: readonly [quantity: number, unit: string];
+  readonly also?: readonly [quantity: number, unit: string];
+};
+type Ingredient = Partial<Omit<IngredientVersion, 'item' | 'validFrom' | 'measure'>> & { readonly from?: string };
+type Price = Partial<Omit<PricePoint, 'offer' | 'price' | 'validFrom' | 'validTo'>> & {
+  readonly from?: string;
+  readonly to?: string;
+};
+type Menu = Partial<Omit<MenuPrice, 'item' | 'price' | 'validFrom'>> & { readonly from?: string };
+type Sale = Partial<Omit<SalesDay, 'item' | 'day' | 'sold'>>;
+
+const MARRAM_HOUSE: VenueSettings = {
+  id: 1 as VenueId,
+  name: 'Marram House',
+  currency: 'EUR',
+  locale: 'en-IE',
+  timeZone: 'UTC',
+  kitchenMeasures: 'metric',
+  popularityFactor: 0.7,
+  qFactor: 0,
+  targetFoodCost: null,
+  defaulted: [],
+};
+
+/** The day of an ISO date that is known to be one. */
+export function day(text: string): Day {
+  const read = parseDay(text);
+  if (read === null) throw new RangeError(`${text} is no day`);
+  return read;
+}
+
+/** The days of a period's name that is known to be one. */
+export function days(name: string): DayRange {
+  const { period } = periodNamed(name);
+  if (!period) throw new RangeError(`${name} is no period`);
+  return period.range;
+}
+
+/** A book of recipes to write facts into, one call a fact. What is not said is not known. */
+export class Book {
+  private readonly venue: VenueSettings;
+  private readonly items: Item[] = [];
+  private readonly ingredientVersions: IngredientVersion[] = [];
+  private readonly namedMeasures: NamedMeasure[] = [];
+  private readonly offers: Offer[] = [];
+  private readonly offerChoices: OfferChoice[] = [];
+  private readonly pricePoints: PricePoint[] = [];
+  private readonly recipeVersions: RecipeVersion[] = [];
+  private readonly menuPrices: MenuPrice[] = [];
+  private readonly sales: SalesDay[] = [];
+
+  constructor(settings: Partial<VenueSettings> = {}) {
+    this.venue = { ...MARRAM_HOUSE, ...settings };
+  }
+
+  item(kind: ItemKind, name: string): ItemId {
+    const id = (this.items.length + 1) as ItemId;
+    this.items.push({ id, kind, name });
+    return id;
+  }
+
+  /** An ingredient with a list price of one base unit, offered by the gram, millilitre or piece; null: nobody offers it. */
+  ingredient(name: string, measure: BaseUnit, price: number | null, stated: Ingredient = {}): ItemId {
+    const item = this.item('ingredient', name);
+    this.ingredientVersion(item, measure, stated);
+    if (price !== null) this.price(this.offer(item, 1, 1, measure), price);
+    return item;
+  }
+
+  ingredientVersion(item: ItemId, measure: BaseUnit, { from, ...stated }: Ingredient = {}): void {
+    this.ingredientVersions.push({
+      item,
+      validFrom: from ? day(from) : null,
+      measure,
+      productGroup: null,
+      department: 'food',
+      densityGPerMl: null,
+      gramsEach: null,
+      usableYield: 1,
+      ...stated,
+    });
+  }
+
+  measure(item: ItemId, name: string, quantity: number, unit: string): void {
+    this.namedMeasures.push({ item, name, quantity, unit });
+  }
+
+  offer(item: ItemId, packCount: number, packSize: number, packUnit: string, supplier = 'Bay Dairy'): OfferId {
+    const id = (this.offers.length + 1) as OfferId;
+    this.offers.push({ id, item, supplier, code: `P${id}`, packCount, packSize, packUnit });
+    return id;
+  }
+
+  choose(item: ItemId, offer: OfferId, from?: string): void {
+    this.offerChoices.push({ item, offer, validFrom: from ? day(from) : null });
+  }
+
+  price(offer: OfferId, price: number, { from = '2000-01-01', to, ...stated }: Price = {}): void {
+    this.pricePoints.push({
+      offer,
+      kind: 'list',
+      validFrom: day(from),
+      validTo: to ? day(to) : null,
+      minimumPacks: null,
+      price,
+      currency: null,
+      ...stated,
+    });
+  }
+
+  component(name: string, stated: Recipe, ...lines: Line[]): ItemId {
+    return this.recipe(this.item('component', name), stated, ...lines);
+  }
+
+  dish(name: string, stated: Recipe, ...lines: Line[]): ItemId {
+    return this.recipe(this.item('dish', name), stated, ...lines);
+  }
+
+  recipe(item: ItemId, { from, yields, also, ...stated }: Recipe, ...lines: Line[]): ItemId {
+    this.recipeVersions.push({
+      item,
+      validFrom: from ? day(from) : null,
+      section: null,
+      department: null,
+      yieldQuantity: yields?.[0] ?? null,
+      yieldUnit: yields?.[1] ?? null,
+      alsoQuantity: also?.[0] ?? null,
+      alsoUnit: also?.[1] ?? null,
+      batchLossG: null,
+      breakage: 0,
+      estimatedCost: null,
+      refusedLines: 0,
+      lines: lines.map(([quantity, unit, child, as = 'prepared'], index) => ({
+        position: index + 1,
+        item: child,
+        quantity,
+        unit,
+        as,
+      })),
+      ...stated,
+    });
+    return item;
+  }
+
+  menu(item: ItemId, price: number | null, { from, ...stated }: Menu = {}): void {
+    const validFrom = from ? day(from) : null;
+    this.menuPrices.push({ item, channel: 'dine_in', validFrom, price, tax: 0, taxIncluded: false, ...stated });
+  }
+
+  sell(item: ItemId, on: string, sold: number, net: number, stated: Sale = {}): void {
+    this.sellOn(item, day(on), sold, net, stated);
+  }
+
+  sellOn(item: ItemId, on: Day, sold: number, net: number, stated: Sale = {}): void {
+    this.sales.push({ day: on, item, channel: 'dine_in', sold, comps: 0, net, soldWithoutRevenue: 0, ...stated });
+  }
+
+  facts(): Facts {
+    const { venue, items, ingredientVersions, namedMeasures, offers, offerChoices, pricePoints } = this;
+    const { recipeVersions, menuPrices, sales } = this;
+    return {
+      ...{ venue, items, ingredientVersions, namedMeasures, offers, offerChoices, pricePoints },
+      ...{ recipeVersions, menuPrices, sales, covers: [] },
+    };
+  }
+}
