@@ -38,7 +38,6 @@ export const ROW_RULES = [
   'not-a-clock-time',
   'unknown-setting', // facts: allowed[]
   'other-venue', // facts: venue
-  'venue-name-taken',
   'said-twice', // facts: line (of the first)
   'name-taken', // facts: kind (what the name already stands for)
   'measure-differs', // facts: measure, validFrom

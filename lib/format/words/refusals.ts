@@ -69,7 +69,6 @@ const ROWS: Readonly<Record<RowRule, Sentence>> = {
   'unknown-setting': (f, value) => `There is no setting “${value}”. There is ${listed(many(f, 'allowed'))}.`,
   'other-venue': (f, value) =>
     `This file is about “${value}”, but it was to be loaded into ${one(f, 'venue')}. Load it with --venue "${value}", or correct the name.`,
-  'venue-name-taken': (_, value) => `Another venue is already called “${value}”. Choose another name.`,
   'said-twice': (f) =>
     `Line ${one(f, 'line')} already says something else about the same thing. Keep one of the two lines.`,
   'name-taken': (f, value) =>
