@@ -7,17 +7,19 @@
 DO $$
 BEGIN
   IF NOT EXISTS (SELECT FROM pg_roles WHERE rolname = 'plateworth_app') THEN
-    CREATE ROLE plateworth_app NOLOGIN;
+    BEGIN
+      CREATE ROLE plateworth_app NOLOGIN;
+    EXCEPTION WHEN duplicate_object OR unique_violation THEN NULL; -- another database was first
+    END;
   END IF;
-EXCEPTION WHEN duplicate_object OR unique_violation THEN NULL;
-END $$;
-DO $$
-BEGIN
   IF NOT pg_has_role(current_user, 'plateworth_app',
       CASE WHEN current_setting('server_version_num')::int >= 160000 THEN 'SET' ELSE 'MEMBER' END) THEN
     EXECUTE format('GRANT plateworth_app TO %I', current_user);
   END IF;
   EXECUTE format('GRANT TEMPORARY ON DATABASE %I TO plateworth_app', current_database()); -- COPY goes through temporary tables
+EXCEPTION WHEN insufficient_privilege THEN
+  RAISE insufficient_privilege USING MESSAGE = format(
+    'the user %1$I may not work as the role plateworth_app: have an administrator run CREATE ROLE plateworth_app NOLOGIN (where it is missing) and GRANT plateworth_app TO %1$I', current_user);
 END $$;
 
 -- The venue that this transaction is about. A reused connection holds '' instead of nothing.
