@@ -51,7 +51,10 @@ export default defineConfig({
         resolve: { alias },
         test: {
           name: 'unit',
-          include: ['test/{core,model,reports,format,intake,published,architecture,ui}{,/**}/*.test.ts', 'test/*.test.ts'],
+          include: [
+            'test/{core,model,reports,format,intake,published,architecture,ui,session,seed}{,/**}/*.test.ts',
+            'test/*.test.ts',
+          ],
         },
       },
       databaseProject('database', null, []),

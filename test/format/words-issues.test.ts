@@ -1,0 +1,45 @@
+import { describe, expect, test } from 'vitest';
+import { issueText } from '@/lib/format/words/issues';
+import { ISSUE_CODES } from '@/lib/model/issue';
+
+const FACTS = {
+  setting: 'q_factor_pct',
+  value: '0',
+  offers: ['Bay Dairy 1042', 'Harbour 7'],
+  supplier: 'Bay Dairy',
+  code: '1042',
+  currency: 'GBP',
+  unit: 'pinch',
+  where: 'Ganache',
+  missing: ['Honey', 'Butter', 'Salt'],
+  recipe: 'Ganache',
+  outputs: ['g'],
+  output: 30,
+  loss: 40,
+  lines: 2,
+  loop: ['Ganache', 'Glaze', 'Ganache'],
+  portions: 3,
+  items: 4,
+  days: 9,
+  needed: 10,
+  revenue: '-12.00',
+};
+
+describe.each(ISSUE_CODES.map((code) => ({ code })))('issueText($code)', ({ code }) => {
+  test('is a whole sentence with every particular in place', () => {
+    const text = issueText({ code, about: 'Double cream', facts: FACTS });
+    expect(text).toMatch(/^[A-Z0-9“].*[.]$/);
+    expect(text).not.toMatch(/undefined|null|NaN|\[object|\s\s|“”/);
+  });
+});
+
+test('issueText(cycle) prints the loop by name', () => {
+  const facts = { loop: ['Ganache', 'Glaze', 'Ganache'] };
+  expect(issueText({ code: 'cycle', about: 'Ganache', facts })).toContain('Ganache, then Glaze, then Ganache');
+});
+
+test('issueText(stand-in-revenue) counts one portion in the singular', () => {
+  const about = 'Lemon choux';
+  expect(issueText({ code: 'stand-in-revenue', about, facts: { portions: 1 } })).toMatch(/^1 portion of Lemon choux/);
+  expect(issueText({ code: 'stand-in-revenue', about, facts: { portions: 2 } })).toMatch(/^2 portions of Lemon choux/);
+});
