@@ -19,7 +19,7 @@ export function otherProcess(
     readonly cwd?: string;
     readonly uid?: number;
     readonly gid?: number;
-    readonly env?: NodeJS.ProcessEnv;
+    readonly env?: Readonly<Record<string, string>>;
   } = {},
 ): OtherProcess {
   const tsx = pathToFileURL(`${process.cwd()}/node_modules/tsx/dist/loader.mjs`).href;

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { Client, type ClientConfig } from 'pg';
 import { codeOf, isOutOfReach } from '../database-trouble';
 import { PASSWORD_FILE, SERVER_OWNER } from './cluster';
-import { type Postmaster, stopPostmaster } from './postmaster';
+import { type Postmaster, postmasterOf, stopPostmaster } from './postmaster';
 
 /** Locks of the maintenance database: who is here (shared by all), and who serves pages (one at most). */
 const PRESENT = 7_528_001;
@@ -22,7 +22,7 @@ export interface Presence {
 }
 
 /** Joins a running server; null where its last user is just stopping it. Makes the database on the first visit. */
-export async function enter(folder: string, { port }: Postmaster): Promise<Presence | null> {
+export async function enter(folder: string, { pid, port }: Postmaster): Promise<Presence | null> {
   const password = readFileSync(join(folder, PASSWORD_FILE), 'utf8');
   const server = { host: '127.0.0.1', port, user: SERVER_OWNER, password, ssl: false, connectionTimeoutMillis: 10_000 };
   const client = new Client({ ...server, database: 'postgres' });
@@ -48,7 +48,7 @@ export async function enter(folder: string, { port }: Postmaster): Promise<Prese
   }
   return {
     connection: { ...server, database: DATABASE },
-    lost: () => lost,
+    lost: () => lost || postmasterOf(folder)?.pid !== pid, // a killed server's connections may outlive it for a moment
     claim: () => tries('pg_try_advisory_lock', SERVING),
     async leave() {
       if (lost) return;
