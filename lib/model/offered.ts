@@ -13,9 +13,9 @@ export function isOffered({ menu, sales }: Thing): boolean {
   return isSold || menu.some(({ prices }) => prices.some(({ fact }) => fact.price !== null));
 }
 
-/** The sections of everything on the menu or sold, each once however it is spelled, by name. */
+/** The sections of everything on the menu or sold, by name, each once: as the first of its items spells it. */
 export function sectionsOf(things: readonly Thing[]): readonly string[] {
   const named = things.filter(isOffered).flatMap((thing) => itemSection(thing) ?? []);
-  const spelled = new Map(named.map((section) => [nameKey(section), section]));
+  const spelled = new Map(named.toReversed().map((section) => [nameKey(section), section]));
   return [...spelled].sort(([a], [b]) => byText(a, b)).map(([, section]) => section);
 }
