@@ -1,19 +1,19 @@
 import localFont from 'next/font/local';
 
-// Only the sans is preloaded: it sets everything but sentences and names. A fallback of the same widths stands in until it is there.
+// Only the sans is preloaded: it sets everything but sentences and names. Until they are there, the faces of stand-ins.css are.
 // The extended files hold the letters of more languages and are fetched only where one of them is on the page.
 // The loader reads this file without running it, so everything in it is spelt out.
-const sans = localFont({
+const sourceSans = localFont({
   src: '../node_modules/@fontsource-variable/source-sans-3/files/source-sans-3-latin-wght-normal.woff2',
   weight: '200 900',
   style: 'normal',
   display: 'swap',
   preload: true,
-  adjustFontFallback: 'Arial',
+  adjustFontFallback: false,
   variable: '--font-sans',
 });
 
-const sansExtended = localFont({
+const sourceSansExtended = localFont({
   src: '../node_modules/@fontsource-variable/source-sans-3/files/source-sans-3-latin-ext-wght-normal.woff2',
   weight: '200 900',
   style: 'normal',
@@ -30,7 +30,7 @@ const sansExtended = localFont({
   ],
 });
 
-const serif = localFont({
+const sourceSerif = localFont({
   src: [
     {
       path: '../node_modules/@fontsource-variable/source-serif-4/files/source-serif-4-latin-wght-normal.woff2',
@@ -45,11 +45,11 @@ const serif = localFont({
   ],
   display: 'swap',
   preload: false,
-  adjustFontFallback: 'Times New Roman',
+  adjustFontFallback: false,
   variable: '--font-serif',
 });
 
-const serifExtended = localFont({
+const sourceSerifExtended = localFont({
   src: [
     {
       path: '../node_modules/@fontsource-variable/source-serif-4/files/source-serif-4-latin-ext-wght-normal.woff2',
@@ -76,4 +76,6 @@ const serifExtended = localFont({
 });
 
 /** Class names that make the typefaces known to the tokens. */
-export const typefaces = [sans, sansExtended, serif, serifExtended].map((face) => face.variable).join(' ');
+export const typefaces = [sourceSans, sourceSansExtended, sourceSerif, sourceSerifExtended]
+  .map((face) => face.variable)
+  .join(' ');

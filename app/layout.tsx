@@ -2,6 +2,7 @@ import type { Metadata, Viewport } from 'next';
 import type { ReactNode } from 'react';
 import { SHELL } from '@/lib/format/words/shell';
 import { typefaces } from './fonts';
+import './stand-ins.css';
 import './tokens.css';
 import './base.css';
 

@@ -15,7 +15,12 @@ export const menuMixShape = z.strictObject({
   section: z.string().nullable(),
   tradingDays: z.number(),
   resamples: z.number().nullable(),
-  thresholds: z.strictObject({ popularity: fraction.nullable(), margin: moneyShape.nullable() }),
+  thresholds: z.strictObject({
+    popularity: fraction.nullable(),
+    /** Times an item's expected portions: what it has to sell to be popular, also where each item has its own threshold. */
+    popularityFactor: fraction,
+    margin: moneyShape.nullable(),
+  }),
   totals: z.strictObject({
     sold: z.number(),
     comps: z.number(),

@@ -76,7 +76,11 @@ function written(mix: MenuMix, month: string): MenuMixAnswer {
     section: mix.section,
     tradingDays: mix.tradingDays,
     resamples: mix.resamples,
-    thresholds: { popularity: mix.thresholds.popularity, margin: money(mix.thresholds.margin) },
+    thresholds: {
+      popularity: mix.thresholds.popularity,
+      popularityFactor: mix.venue.popularityFactor,
+      margin: money(mix.thresholds.margin),
+    },
     totals: {
       sold: mix.totals.sold,
       comps: mix.totals.comps,

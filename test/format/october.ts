@@ -96,7 +96,7 @@ export const october: MenuMixAnswer = {
   section: null,
   tradingDays: 31,
   resamples: 2000,
-  thresholds: { popularity: 0.7 / ROWS.length, margin: (left / costedSold).toFixed(6) },
+  thresholds: { popularity: 0.7 / ROWS.length, popularityFactor: 0.7, margin: (left / costedSold).toFixed(6) },
   totals: {
     sold: SOLD,
     comps: sum(items, (one) => one.comps),

@@ -29,6 +29,7 @@ function mark(share: number, margin: number, spread: PlaneMark['spread'] = null)
   return {
     item: 'x',
     label: 'x',
+    section: null,
     shape: 'circle',
     share,
     margin,
@@ -48,7 +49,7 @@ test('planeDomain(facts) holds every mark with its region and both lines', () =>
   const { share, margin } = planeDomain(
     facts([mark(0.1, 8, { share: 0.02, margin: 1 }), mark(0.02, 4)], {
       popularity: { low: 0.2, high: 0.2, words: '' },
-      margin: { value: 12, words: ['', ''] },
+      margin: { value: 12, words: ['', ''], atAxis: '' },
     }),
   );
   expect(share[1]).toBeGreaterThan(0.2);

@@ -7,7 +7,7 @@ import { placeLabels } from '@/app/_ui/mix-plane/place-labels';
 const BOUNDS = { x: 50, y: 30, width: 830, height: 530 };
 
 function label(x: number, y: number, width = 90, first = false): Label {
-  return { x, y, width, height: 16, first };
+  return { x, y, width, height: 16, first, clearX: 0, clearY: 0 };
 }
 
 function around(labels: readonly Label[], change: Partial<Surroundings> = {}): Surroundings {
@@ -18,7 +18,7 @@ test('placeLabels(labels, around) puts a lone label at the right of its mark', (
   const labels = [label(200, 200)];
   const [place] = placeLabels(labels, around(labels));
   expect(place?.leader).toBeNull();
-  expect(place?.box).toEqual({ x: 211, y: 192, width: 90, height: 16 });
+  expect(place?.box).toEqual({ x: 212, y: 192, width: 90, height: 16 });
 });
 
 test('placeLabels(labels, around) goes left at the right edge', () => {

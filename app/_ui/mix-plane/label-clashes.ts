@@ -15,7 +15,7 @@ export interface Surroundings {
 }
 
 const MARK_RADIUS = 8;
-const COST = { mark: 90, word: 120, line: 12, region: 5, leaderOverMark: 45 };
+const COST = { mark: 90, word: 120, line: 12, region: 8, leaderOverMark: 45 };
 
 /** How bad a place is by itself: what it covers of marks, words, lines and regions. */
 export function coverCost(place: Place, own: number, around: Surroundings): number {
@@ -34,7 +34,7 @@ export function coverCost(place: Place, own: number, around: Surroundings): numb
 
 /** How bad two places are together: labels over one another never stand, leaders over labels or leaders hardly. */
 export function clashCost(a: Place, b: Place): number {
-  let cost = overlap(a.box, b.box, 2) ? 400 : 0;
+  let cost = overlap(a.box, b.box, 2) ? 400 : overlap(a.box, b.box, 6) ? 3 : 0;
   if (a.leader && crossesBox(a.leader, b.box)) cost += 60;
   if (b.leader && crossesBox(b.leader, a.box)) cost += 60;
   if (a.leader && b.leader && crosses(a.leader, b.leader)) cost += 40;
@@ -42,7 +42,12 @@ export function clashCost(a: Place, b: Place): number {
 }
 
 export function overlap(a: Box, b: Box, gap: number): boolean {
-  return a.x < b.x + b.width + gap && b.x < a.x + a.width + gap && a.y < b.y + b.height && b.y < a.y + a.height;
+  return (
+    a.x < b.x + b.width + gap &&
+    b.x < a.x + a.width + gap &&
+    a.y < b.y + b.height + gap / 2 &&
+    b.y < a.y + a.height + gap / 2
+  );
 }
 
 function nearBox(point: { x: number; y: number }, box: Box): number {

@@ -8,6 +8,9 @@ export interface Label {
   readonly height: number;
   /** Goes before others where there is not room for all. */
   readonly first: boolean;
+  /** Half-axes of its own region where that should stay in sight; 0 where it need not. */
+  readonly clearX: number;
+  readonly clearY: number;
 }
 
 /** A place for a label: its box, and the leader to its mark where it stands off. */
@@ -25,8 +28,9 @@ export interface Segment {
   readonly y2: number;
 }
 
-const CLOSE = 11;
+const CLOSE = 12;
 const OFF = [22, 34, 48];
+const CLEAR = 3;
 const MARK = 7;
 
 /** Direction out of the mark, and how little it is liked: right of the mark reads best. */
@@ -62,13 +66,23 @@ function leaderTo(label: Label, box: Box): Segment | null {
 /** The places of a label that lie inside the bounds: eight round the mark, and the same further out with a leader. */
 export function labelPlaces(label: Label, bounds: Box): readonly Place[] {
   const close = WAYS.map(([dx, dy, dislike]): Place => ({ box: pinned(label, dx, dy, CLOSE), leader: null, dislike }));
+  const clear = clearOfRegion(label);
   const off = OFF.flatMap((out) =>
     WAYS.map(([dx, dy, dislike]): Place => {
       const box = pinned(label, dx, dy, out);
       return { box, leader: leaderTo(label, box), dislike: dislike + 5 + out / 4 };
     }),
   );
-  return [...close, ...off].filter(({ box }) => isInside(box, bounds));
+  return [...close, ...clear, ...off].filter(({ box }) => isInside(box, bounds));
+}
+
+/** Right of, left of, above and below the label's own region, as long as that is near enough to need no leader. */
+function clearOfRegion(label: Label): readonly Place[] {
+  return WAYS.slice(0, 4).flatMap(([dx, dy, dislike]) => {
+    const out = (dx === 0 ? label.clearY : label.clearX) + CLEAR;
+    if (out <= CLOSE || out > (dx === 0 ? 22 : 60)) return [];
+    return [{ box: pinned(label, dx, dy, out), leader: null, dislike: dislike + out / 20 }];
+  });
 }
 
 function isInside(box: Box, bounds: Box): boolean {

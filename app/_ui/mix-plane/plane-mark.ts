@@ -7,6 +7,7 @@ export interface PlaneMark {
   readonly item: string;
   /** The short name beside the mark. */
   readonly label: string;
+  readonly section: string | null;
   readonly shape: MarkShape;
   readonly share: number;
   readonly margin: number;
@@ -27,7 +28,12 @@ export interface PlaneFacts {
   /** Portions of everything in the mix: share x this x margin is what a dish left. */
   readonly sold: number;
   readonly popularity: { readonly low: number; readonly high: number; readonly words: string } | null;
-  readonly margin: { readonly value: number; readonly words: readonly [string, string] } | null;
+  /** The level line: its name at the end in two lines, or its bare value at the axis where there is no room. */
+  readonly margin: {
+    readonly value: number;
+    readonly words: readonly [string, string];
+    readonly atAxis: string;
+  } | null;
   readonly currencySign: string;
   readonly locale: string;
 }

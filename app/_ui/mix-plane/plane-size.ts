@@ -24,22 +24,22 @@ export const WIDE: PlaneSize = {
   bottom: 52,
   labelPx: 14,
   namesMargin: true,
-  ticks: { share: 8, margin: 6 },
+  ticks: { share: 8, margin: 8 },
 };
 
-export const MIDDLE: PlaneSize = { ...WIDE, name: 'middle', width: 690, height: 500, ticks: { share: 7, margin: 6 } };
+export const MIDDLE: PlaneSize = { ...WIDE, name: 'middle', width: 690, height: 500, ticks: { share: 7, margin: 7 } };
 
 export const NARROW: PlaneSize = {
   name: 'narrow',
   width: 358,
   height: 430,
-  left: 40,
+  left: 50,
   right: 6,
   top: 40,
   bottom: 50,
   labelPx: 13,
   namesMargin: false,
-  ticks: { share: 4, margin: 6 },
+  ticks: { share: 4, margin: 8 },
 };
 
 /** The widest drawing that fits. */

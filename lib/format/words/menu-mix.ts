@@ -4,6 +4,7 @@ import { periodName } from '../periods';
 import { figurePart, namePart, type Part, type Phrase } from '../phrase';
 import { countWord, portions, portionsFigure } from '../portions';
 import { MODEL_SOURCE, type Standing } from './classes';
+import { shortNames } from './short-names';
 
 /** What the sentences of the menu mix are made from; a MenuMixAnswer has it all. */
 export interface MixFigures {
@@ -33,8 +34,6 @@ export interface Telling {
 const PROVISIONAL_BELOW = 0.9;
 /** Fewer trading days than this say nothing about certainty. */
 const DAYS_FOR_CERTAINTY = 14;
-
-type Doubtful = Standing & { readonly item: string };
 
 /** The dishes on the line, the one nearest to a coin's toss first. */
 export function onTheLine<T extends Standing>(items: readonly T[]): readonly T[] {
@@ -83,7 +82,8 @@ function certainty(mix: MixFigures, locale: string): Part[] {
     const needed = countWord(DAYS_FOR_CERTAINTY, locale);
     return [`; ${days} are too few to say how sure the classes are (it takes ${needed})`];
   }
-  const doubtful: readonly Doubtful[] = onTheLine(mix.items);
+  const names = shortNames(mix.items.map(({ item }) => item));
+  const doubtful = onTheLine(mix.items.map((item, index) => ({ ...item, item: names[index] ?? item.item })));
   const most = doubtful[0];
   if (most === undefined) return ['; every dish with a class is settled'];
   if (doubtful.length === 1) return ['; one dish is on the line, ', namePart(most.item)];

@@ -10,10 +10,11 @@ export const NOTES = {
   doubtful: 'on the line',
   costNext: 'Cost these next',
   missing: 'What is missing',
-  reading: [
-    'Round each dish, how far its share and margin could have fallen by chance. A region that crosses a line means: at least one resample in ten lands on the other side. That part is hatched. Pale curves join equal sums for the period.',
-    'This is chance in the sales only, not error in the costs.',
-  ],
+  regions:
+    'Round each dish, how far its share and margin could have fallen by chance. A region that crosses a line means: at least one resample in ten lands on the other side. That part is hatched.',
+  curves: 'Pale curves join equal sums for the period.',
+  curvesAndChance:
+    'Pale curves join equal sums for the period. Chance in the sales only is meant, not error in the costs.',
 } as const;
 
 /** The classes a doubtful dish was put in, its own first: plowhorse 81, star 19. */

@@ -40,6 +40,8 @@ export interface MarkFacts extends Standing {
   readonly share: number;
   readonly margin: string;
   readonly estimated: boolean;
+  /** The share from which it is popular, where that is not the same for all. */
+  readonly ownThreshold: number | null;
 }
 
 function outOfHundred(share: number, locale: string): string {
@@ -59,10 +61,16 @@ function sureness(mark: MarkFacts, locale: string): Part[] {
 
 /** The line under the picture for the chosen dish, without its name. */
 export function markReading(mark: MarkFacts, purse: Purse): Phrase {
+  const threshold: Part[] =
+    mark.ownThreshold === null
+      ? []
+      : [' (popular from ', figurePart(perCent(mark.ownThreshold, purse.locale, { least: 1, most: 2 })), ')'];
   const estimate = mark.estimated ? ' by the owner’s estimate' : '';
   return [
     figurePart(perCent(mark.share, purse.locale)),
-    ' of portions · leaves ',
+    ' of portions',
+    ...threshold,
+    ' · leaves ',
     figurePart(money(mark.margin, purse)),
     `${estimate} · `,
     ...sureness(mark, purse.locale),

@@ -18,18 +18,22 @@ export const TABLE = {
   none: '–',
 } as const;
 
-export type MixColumn =
-  | 'item'
-  | 'sold'
-  | 'comps'
-  | 'share'
-  | 'price'
-  | 'plateCost'
-  | 'foodCost'
-  | 'leaves'
-  | 'contribution'
-  | 'class'
-  | 'sure';
+/** The columns of the mix, in their order. */
+export const MIX_COLUMNS = [
+  'item',
+  'sold',
+  'comps',
+  'share',
+  'price',
+  'plateCost',
+  'foodCost',
+  'leaves',
+  'contribution',
+  'class',
+  'sure',
+] as const;
+
+export type MixColumn = (typeof MIX_COLUMNS)[number];
 
 /** Head and unit of each column. */
 export function columnHeads(
@@ -87,6 +91,12 @@ export function sureness(standing: Standing, locale: string): Sureness {
   }
   const second = classShares[other];
   return { text: `${text} : ${figure(second * 100, locale, 0)} ${other}`, bar: [share, second], share };
+}
+
+/** The class under the name of a dish, where its own column is folded away. */
+export function classWords({ class: own, settled }: Standing): string {
+  if (own === null) return TABLE.notClassed;
+  return settled === false ? `${own}, on the line` : own;
 }
 
 export function dishCount(count: number): string {

@@ -1,0 +1,41 @@
+import type { Route } from 'next';
+import { cache } from 'react';
+import { menuMixAnswer } from '@/lib/answers/menu-mix';
+import { periodsAnswer } from '@/lib/answers/periods';
+import { currentAsker } from '@/lib/session/asker';
+
+/** What the address asks of the menu. Null: the only venue, the whole menu. */
+export interface Asked {
+  readonly venue: string | null;
+  readonly month: string;
+  readonly section: string | null;
+}
+
+export type Query = Readonly<Record<string, string | string[] | undefined>>;
+
+/** One value of the query; where it was given twice, the first. */
+export function asked(query: Query, name: 'venue' | 'month' | 'section'): string | null {
+  const value = query[name];
+  return (Array.isArray(value) ? value[0] : value) || null;
+}
+
+/** The address of the menu for these, leaving out what is not said. */
+export function menuHref({
+  venue,
+  month,
+  section,
+}: {
+  venue: string | null;
+  month: string;
+  section: string | null;
+}): Route {
+  const query = new URLSearchParams({ month, ...(venue && { venue }), ...(section && { section }) });
+  return `/menu?${query}` as Route;
+}
+
+/** The answers of a request, each asked for once however many panels need it. */
+export const mixOf = cache((venue: string | null, month: string, section: string | null) =>
+  menuMixAnswer(currentAsker(), { venue, month, section, model: null }),
+);
+
+export const periodsOf = cache((venue: string | null) => periodsAnswer(currentAsker(), { venue }));

@@ -1,0 +1,75 @@
+import type { Metadata } from 'next';
+import { redirect } from 'next/navigation';
+import { Suspense } from 'react';
+import { periodName } from '@/lib/format/periods';
+import { mixTitle, NO_SALES, pageTitle, problemState } from '@/lib/format/words/shell';
+import { RibbonWait } from '../../_ui/period-ribbon/ribbon-wait';
+import { State } from '../../_ui/state';
+import { type Asked, asked, menuHref, periodsOf } from './asked';
+import { FootPanel } from './foot-panel';
+import styles from './menu.module.css';
+import { PicturePanel } from './picture-panel';
+import { RibbonPanel } from './ribbon-panel';
+import { SectionLinks } from './section-links';
+import { SentencePanel } from './sentence-panel';
+import { TablePanel } from './table-panel';
+import { PictureWait, SentenceWait, TableWait } from './waits';
+
+async function localeOf(venue: string | null): Promise<string> {
+  const periods = await periodsOf(venue);
+  return periods.ok ? periods.answer.locale : 'en';
+}
+
+export async function generateMetadata({ searchParams }: PageProps<'/menu'>): Promise<Metadata> {
+  const query = await searchParams;
+  const month = asked(query, 'month');
+  if (month === null) return {};
+  return { title: pageTitle(mixTitle(periodName(month, await localeOf(asked(query, 'venue'))))) };
+}
+
+/** The menu mix of a period: sentence, picture, table. Without a month it goes to the latest one with sales. */
+export default async function MenuPage({ searchParams }: PageProps<'/menu'>) {
+  const query = await searchParams;
+  const venue = asked(query, 'venue');
+  const section = asked(query, 'section');
+  const month = asked(query, 'month');
+  if (month === null) return <WithoutMonth venue={venue} section={section} />;
+  const question: Asked = { venue, month, section };
+  return (
+    <>
+      <Suspense fallback={<RibbonWait />}>
+        <RibbonPanel asked={question} />
+      </Suspense>
+      <main id="main" className="wrap" tabIndex={-1}>
+        <h1 className="unseen">{mixTitle(periodName(month, await localeOf(venue)))}</h1>
+        <Suspense fallback={<div className={styles.sections} />}>
+          <SectionLinks asked={question} />
+        </Suspense>
+        <Suspense fallback={<SentenceWait />}>
+          <SentencePanel asked={question} />
+        </Suspense>
+        <Suspense fallback={<PictureWait />}>
+          <PicturePanel asked={question} />
+        </Suspense>
+        <Suspense fallback={<TableWait />}>
+          <TablePanel asked={question} />
+        </Suspense>
+      </main>
+      <Suspense>
+        <FootPanel asked={question} />
+      </Suspense>
+    </>
+  );
+}
+
+async function WithoutMonth({ venue, section }: { venue: string | null; section: string | null }) {
+  const periods = await periodsOf(venue);
+  const latest = periods.ok ? periods.answer.months.at(-1) : undefined;
+  if (latest) redirect(menuHref({ venue, month: latest.month, section }));
+  return (
+    <main id="main" className="wrap" tabIndex={-1}>
+      <h1 className="unseen">{mixTitle('')}</h1>
+      <State kind="empty" words={periods.ok ? NO_SALES : problemState(periods.problem)} />
+    </main>
+  );
+}

@@ -1,0 +1,58 @@
+import { onTheLine } from '@/lib/format/words/menu-mix';
+import { notDrawn, PLANE } from '@/lib/format/words/mix-plane';
+import { Mark } from '../../_ui/mark';
+import { shapesOfSections } from '../../_ui/mark-shape';
+import { HowToRead } from '../../_ui/mix-notes/how-to-read';
+import { MixNotes } from '../../_ui/mix-notes/mix-notes';
+import { MixPlane } from '../../_ui/mix-plane/mix-plane';
+import { planeFacts } from '../../_ui/mix-plane/plane-facts';
+import { Said } from '../../_ui/said';
+import { type Asked, mixOf, periodsOf } from './asked';
+import styles from './menu.module.css';
+
+/** The mix as one plane, and the notes in the margin beside it. */
+export async function PicturePanel({ asked }: { asked: Asked }) {
+  const [mix, whole, periods] = await Promise.all([
+    mixOf(asked.venue, asked.month, asked.section),
+    mixOf(asked.venue, asked.month, null),
+    periodsOf(asked.venue),
+  ]);
+  if (!mix.ok || !whole.ok || !periods.ok || mix.answer.totals.sold === 0) return null;
+  const { locale } = periods.answer;
+  const shapes = shapesOfSections([...whole.answer.items, ...mix.answer.items].map(({ section }) => section));
+  const facts = planeFacts(mix.answer, locale, shapes);
+  const shown = [...shapes].filter(([section]) => facts.marks.some((mark) => mark.section === section));
+  const missing = notDrawn(
+    mix.answer.items.filter(({ margin, sold }) => margin === null && sold > 0),
+    locale,
+  );
+  const most = onTheLine(mix.answer.items)[0]?.item;
+  const first = facts.marks.findIndex(({ item }) => item === most);
+  return (
+    <div className={styles.sheet}>
+      <figure>
+        {facts.marks.length === 0 ? (
+          <p className={styles.caption}>{PLANE.nothing}</p>
+        ) : (
+          <MixPlane key={`${asked.section}`} facts={facts} first={first < 0 ? null : first} />
+        )}
+        <figcaption className={styles.caption}>
+          <ul className={styles.legend} aria-label={PLANE.sections}>
+            {shown.map(([section, shape]) => (
+              <li key={section ?? ''}>
+                <Mark shape={shape} hollow={false} /> {section ?? PLANE.noSection}
+              </li>
+            ))}
+          </ul>
+          {missing.length > 0 && (
+            <p>
+              <Said phrase={missing} />
+            </p>
+          )}
+        </figcaption>
+      </figure>
+      <MixNotes mix={mix.answer} locale={locale} />
+      {facts.marks.length > 0 && <HowToRead hasRegions={mix.answer.resamples !== null} />}
+    </div>
+  );
+}

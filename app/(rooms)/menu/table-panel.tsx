@@ -1,0 +1,42 @@
+import { figure } from '@/lib/format/figures';
+import { currencySign } from '@/lib/format/money';
+import { columnHeads } from '@/lib/format/words/mix-table';
+import { shapesOfSections } from '../../_ui/mark-shape';
+import { MISSING_ID } from '../../_ui/mix-notes/mix-notes';
+import { mixRows, mixTotal } from '../../_ui/mix-table/mix-rows';
+import { MixTable } from '../../_ui/mix-table/mix-table';
+import { type Asked, mixOf, periodsOf } from './asked';
+import styles from './menu.module.css';
+
+/** Where a spreadsheet fetches the same rows. */
+function csvHref(venue: string, { month, section }: Asked): string {
+  const query = new URLSearchParams({ format: 'csv', ...(section && { section }) });
+  return `/api/v1/venues/${encodeURIComponent(venue)}/months/${encodeURIComponent(month)}/menu-mix?${query}`;
+}
+
+/** The same facts as the picture, every dish a row. */
+export async function TablePanel({ asked }: { asked: Asked }) {
+  const [mix, whole, periods] = await Promise.all([
+    mixOf(asked.venue, asked.month, asked.section),
+    mixOf(asked.venue, asked.month, null),
+    periodsOf(asked.venue),
+  ]);
+  if (!mix.ok || !whole.ok || !periods.ok || mix.answer.items.length === 0) return null;
+  const { answer } = mix;
+  const { locale } = periods.answer;
+  const shapes = shapesOfSections([...whole.answer.items, ...answer.items].map(({ section }) => section));
+  const resamples = answer.resamples === null ? null : figure(answer.resamples, locale, 0);
+  return (
+    <div className={styles.table}>
+      <MixTable
+        key={`${asked.month} ${asked.section}`}
+        rows={mixRows(answer, locale, shapes)}
+        total={mixTotal(answer, locale)}
+        heads={columnHeads(currencySign({ currency: answer.currency, locale }), resamples)}
+        locale={locale}
+        csv={csvHref(answer.venue, asked)}
+        missingHref={`#${MISSING_ID}`}
+      />
+    </div>
+  );
+}

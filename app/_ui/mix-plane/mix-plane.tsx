@@ -1,0 +1,67 @@
+'use client';
+
+import dynamic from 'next/dynamic';
+import { useEffect, useRef, useState } from 'react';
+import { PLANE } from '@/lib/format/words/mix-plane';
+import { Said } from '../said';
+import styles from './mix-plane.module.css';
+import type { PlaneFacts } from './plane-mark';
+import { MIDDLE, type PlaneSize, planeSizeFor } from './plane-size';
+
+/** The chart library comes only where there is a picture, after the page stands; the picture's place is kept for it. */
+const PlaneChart = dynamic(() => import('./plane-chart'), { ssr: false, loading: () => <Waiting /> });
+
+function Waiting() {
+  return <p className={styles.waiting}>{PLANE.waiting}</p>;
+}
+
+/** The mix as one plane, with the line beneath that reads the chosen mark. `first` is the mark chosen to begin with. */
+export function MixPlane({ facts, first }: { facts: PlaneFacts; first: number | null }) {
+  const [chosen, choose] = useState(first);
+  const [over, setOver] = useState<HTMLElement | null>(null);
+  const place = useRef<HTMLDivElement>(null);
+  const size = usePlaneSize(place);
+  const mark = chosen === null ? undefined : facts.marks[chosen];
+  return (
+    <>
+      <div className={styles.place} ref={place}>
+        <div className={styles.picture}>
+          <div className={styles.onScreen} aria-hidden="true">
+            {size && <PlaneChart key={size.name} facts={facts} size={size} choice={{ chosen, choose, over }} />}
+          </div>
+          <div ref={setOver} className={styles.over} />
+          <div className={styles.onPaper} aria-hidden="true">
+            {size && <PlaneChart facts={facts} size={MIDDLE} choice={null} />}
+          </div>
+        </div>
+      </div>
+      <p className={styles.reading} aria-live="polite">
+        {mark ? (
+          <>
+            <b className={styles.readingName}>{mark.item}</b> <Said phrase={mark.reading} />
+          </>
+        ) : (
+          <>
+            <span className={styles.withKeys}>{PLANE.choose}</span>
+            <span className={styles.withTouch}>{PLANE.chooseOnPhone}</span>
+          </>
+        )}
+      </p>
+    </>
+  );
+}
+
+/** The drawing that fits the place; null until the place was measured. */
+function usePlaneSize(place: React.RefObject<HTMLDivElement | null>): PlaneSize | null {
+  const [size, setSize] = useState<PlaneSize | null>(null);
+  useEffect(() => {
+    const element = place.current;
+    if (!element) return;
+    const watch = new ResizeObserver(([entry]) => {
+      if (entry && entry.contentRect.width > 0) setSize(planeSizeFor(entry.contentRect.width));
+    });
+    watch.observe(element);
+    return () => watch.disconnect();
+  }, [place]);
+  return size;
+}

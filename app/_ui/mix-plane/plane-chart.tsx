@@ -1,0 +1,36 @@
+'use client';
+
+import { useMemo } from 'react';
+import { ScatterChart } from 'recharts';
+import { planeAxes } from './plane-axes';
+import { planeDomain } from './plane-domain';
+import { type PlaneChoice, PlaneDrawing } from './plane-drawing';
+import type { PlaneFacts } from './plane-mark';
+import type { PlaneSize } from './plane-size';
+import { useMeasuredText } from './use-measured-text';
+
+/** One drawing of the plane, for one width. The chart brings scales, axes and plot area; the rest is drawn here. */
+export default function PlaneChart({
+  facts,
+  size,
+  choice,
+}: {
+  facts: PlaneFacts;
+  size: PlaneSize;
+  choice: PlaneChoice | null;
+}) {
+  const domain = useMemo(() => planeDomain(facts), [facts]);
+  const measured = useMeasuredText(size.labelPx);
+  return (
+    <ScatterChart
+      width={size.width}
+      height={size.height}
+      margin={{ top: size.top, right: size.right, bottom: 0, left: 0 }}
+      accessibilityLayer={false}
+      tabIndex={-1}
+    >
+      {planeAxes(domain, size, facts.locale, size.namesMargin ? null : (facts.margin?.value ?? null))}
+      <PlaneDrawing facts={facts} domain={domain} size={size} measured={measured} choice={choice} />
+    </ScatterChart>
+  );
+}

@@ -1,0 +1,136 @@
+import type { MenuMixAnswer } from '@/lib/answers/menu-mix-shape';
+import { figure, perCentFigure } from '@/lib/format/figures';
+import { coinsFigure, moneyFigure, type Purse, printedCoins } from '@/lib/format/money';
+import { portionsFigure } from '@/lib/format/portions';
+import {
+  atLeast,
+  classWords,
+  costedOnly,
+  dishCount,
+  type MixColumn,
+  missingLines,
+  sureness,
+  TABLE,
+} from '@/lib/format/words/mix-table';
+import type { MarkShape } from '../mark-shape';
+
+/** A cell as it is printed: plain, faint (a dull nothing), or a word that leads to what is missing. */
+export interface Cell {
+  readonly text: string;
+  readonly tone: 'plain' | 'faint' | 'unknown';
+}
+
+export type SortKey = number | string | null;
+
+export interface MixRow {
+  readonly item: string;
+  readonly shape: MarkShape;
+  readonly hollow: boolean;
+  /** Under the name: only what is out of the ordinary. */
+  readonly note: string | null;
+  readonly className: string;
+  readonly cells: Readonly<Record<Exclude<MixColumn, 'item'>, Cell>>;
+  readonly keys: Readonly<Record<MixColumn, SortKey>>;
+  readonly bar: readonly [number, number] | null;
+}
+
+type Item = MenuMixAnswer['items'][number];
+
+const plain = (text: string): Cell => ({ text, tone: 'plain' });
+const unknown = (text: string): Cell => ({ text, tone: 'unknown' });
+const none: Cell = { text: TABLE.none, tone: 'faint' };
+
+function numberOf(amount: string | null): number | null {
+  return amount === null ? null : Number(amount);
+}
+
+/** Every item of the mix as a row of the table: what it prints, and what it sorts by. */
+export function mixRows(
+  mix: MenuMixAnswer,
+  locale: string,
+  shapes: ReadonlyMap<string | null, MarkShape>,
+): readonly MixRow[] {
+  const purse = { currency: mix.currency, locale };
+  return mix.items.map((item) => mixRow(item, purse, shapes.get(item.section) ?? 'circle'));
+}
+
+function mixRow(item: Item, purse: Purse, shape: MarkShape): MixRow {
+  const { locale } = purse;
+  const amount = (value: string | null) => (value === null ? unknown(TABLE.unknown) : plain(moneyFigure(value, purse)));
+  const sure = sureness(item, locale);
+  return {
+    item: item.item,
+    shape,
+    hollow: item.settled === false,
+    note: noteOf(item),
+    className: classWords(item),
+    cells: {
+      sold: item.sold === 0 ? none : plain(portionsFigure(item.sold, locale)),
+      comps: item.comps === 0 ? none : plain(portionsFigure(item.comps, locale)),
+      share: plain(perCentFigure(item.share, locale)),
+      price: amount(item.netPrice),
+      plateCost: plateCostCell(item, purse),
+      foodCost: item.foodCostPct === null ? unknown(TABLE.unknown) : plain(perCentFigure(item.foodCostPct, locale)),
+      leaves: amount(item.margin),
+      contribution: amount(item.contribution),
+      class: { text: item.class ?? TABLE.notClassed, tone: item.class === null ? 'faint' : 'plain' },
+      sure: { text: sure.text, tone: sure.bar === null ? 'faint' : 'plain' },
+    },
+    keys: {
+      item: item.item,
+      sold: item.sold,
+      comps: item.comps,
+      share: item.share,
+      price: numberOf(item.netPrice),
+      plateCost: numberOf(item.plateCost),
+      foodCost: item.foodCostPct,
+      leaves: numberOf(item.margin),
+      contribution: numberOf(item.contribution),
+      class: item.class,
+      sure: sure.share,
+    },
+    bar: sure.bar,
+  };
+}
+
+function plateCostCell(item: Item, purse: Purse): Cell {
+  if (item.plateCost !== null) return plain(moneyFigure(item.plateCost, purse));
+  return unknown(item.floor === null ? TABLE.notCosted : atLeast(item.floor, purse));
+}
+
+function noteOf(item: Item): string | null {
+  if (item.estimated) return TABLE.estimate;
+  if (item.plateCost !== null || item.linesMissing === null || item.linesTotal === null) return null;
+  return missingLines(item.linesMissing, item.linesTotal);
+}
+
+/** The last row: counts and money are the sums of the rows as printed; prices and margins are means of a portion. */
+export interface MixTotal {
+  readonly label: string;
+  readonly note: string | null;
+  readonly cells: Readonly<Partial<Record<MixColumn, string>>>;
+}
+
+export function mixTotal(mix: MenuMixAnswer, locale: string): MixTotal {
+  const purse = { currency: mix.currency, locale };
+  const { totals } = mix;
+  const costed = mix.items.filter((item) => item.margin !== null);
+  const perPortion = (amount: string | null, portions: number) =>
+    amount === null || portions === 0 ? TABLE.unknown : moneyFigure(Number(amount) / portions, purse);
+  const coins = costed.reduce((sum, item) => sum + printedCoins(item.contribution ?? '0', mix.currency), 0);
+  const isPartial = costed.length < mix.items.length;
+  return {
+    label: dishCount(mix.items.length),
+    note: isPartial && costed.length > 0 ? costedOnly(costed.length) : null,
+    cells: {
+      sold: portionsFigure(totals.sold, locale),
+      comps: totals.comps === 0 ? TABLE.none : portionsFigure(totals.comps, locale),
+      share: totals.sold === 0 ? TABLE.none : figure(100, locale, 1),
+      price: perPortion(totals.revenue, totals.sold),
+      plateCost: perPortion(totals.plateCost, totals.costedSold),
+      foodCost: totals.foodCostPct === null ? TABLE.unknown : perCentFigure(totals.foodCostPct, locale),
+      leaves: perPortion(totals.margin, totals.costedSold),
+      contribution: totals.margin === null ? TABLE.unknown : coinsFigure(coins, purse),
+    },
+  };
+}

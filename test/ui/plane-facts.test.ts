@@ -1,0 +1,74 @@
+import { expect, test } from 'vitest';
+import { shapesOfSections } from '@/app/_ui/mark-shape';
+import { planeFacts } from '@/app/_ui/mix-plane/plane-facts';
+import { drawnMarks } from '@/app/_ui/mix-plane/plane-layout';
+import { HALF_AXIS } from '@/app/_ui/mix-plane/region';
+import { plainText } from '@/lib/format/phrase';
+import { october } from '../format/october';
+
+const shapes = shapesOfSections(october.items.map(({ section }) => section));
+const facts = planeFacts(october, 'en-GB', shapes);
+
+function mark(name: string) {
+  const found = facts.marks.find(({ item }) => item === name);
+  if (!found) throw new Error(`no mark ${name}`);
+  return found;
+}
+
+test('planeFacts(mix) draws what has a margin, and leaves out what has none', () => {
+  expect(facts.marks).toHaveLength(15);
+  expect(facts.marks.some(({ item }) => item === 'Sheep’s curd, fig leaf')).toBe(false);
+  expect(facts.marks.filter(({ doubtful }) => doubtful)).toHaveLength(6);
+});
+
+// 0.70 / 16 = 4.375 %; 26,954.50 / 3,316 = 8.12862.
+test('planeFacts(mix) names both lines with their exact values', () => {
+  expect(facts.popularity?.words.replaceAll('\u2009', ' ')).toBe('popular from 4.375 %');
+  expect(facts.margin?.words).toEqual(['high margin', 'from 8.1286']);
+});
+
+test('planeFacts(mix) where dishes were on sale on different days gives each its own line', () => {
+  const items = october.items.map((item, index) => ({ ...item, expected: index === 0 ? 100 : 200 }));
+  const own = planeFacts(
+    { ...october, items, thresholds: { ...october.thresholds, popularity: null } },
+    'en-GB',
+    shapes,
+  );
+  expect(own.marks[0]?.popularFrom).toBeCloseTo(70 / 3412, 12);
+  expect(own.popularity?.low).toBeCloseTo(70 / 3412, 12);
+  expect(own.popularity?.high).toBeCloseTo(140 / 3412, 12);
+  expect(own.popularity?.words.replaceAll('\u2009', ' ')).toBe('popular from 2.1 % to 4.1 %, by days on sale');
+  expect(plainText(own.marks[0]?.reading ?? [])).toContain('(popular from 2.05\u2009%)');
+});
+
+test('planeFacts(mix) reads a mark with its figures, its class in words, and how sure that is', () => {
+  const said = (name: string) => plainText(mark(name).reading).replaceAll('\u2009', ' ');
+  expect(said('Rye choux, hay cream')).toBe(
+    '4.2 % of portions · leaves €9.31 · sells little, leaves much (puzzle) in 65 of 100 resamples, star in 35',
+  );
+  expect(said('Dune')).toBe(
+    '9.1 % of portions · leaves €11.82 · sells well, leaves much (star) in 100 of 100 resamples, settled',
+  );
+  expect(said('Iced pear lantern')).toContain('leaves €10.62 by the owner’s estimate');
+  expect(mark('Rye choux, hay cream').label).toBe('Rye choux');
+});
+
+// 5,000 px a unit of share and 50 px a unit of margin; the share of Rye choux is 4.19 %, the line stands at 4.375 %.
+test('drawnMarks(facts, scales, plot) hatches a region just where it reaches over its own line', () => {
+  const plot = { x: 0, y: 0, width: 1000, height: 700 };
+  const scales = { x: (share: number) => share * 5000, y: (margin: number) => 700 - margin * 50 };
+  const drawn = drawnMarks(facts, scales, plot);
+  const rye = drawn.find(({ mark: one }) => one.item === 'Rye choux, hay cream');
+  expect(rye?.region?.rx).toBeCloseTo(HALF_AXIS * (rye?.mark.spread?.share ?? 0) * 5000, 6);
+  expect(rye?.doubtPath).toContain('M218.75 0');
+  expect(drawn.find(({ mark: one }) => one.item === 'Dune')?.doubtPath).toBeNull();
+});
+
+test('drawnMarks(facts, scales, plot) follows the word where a settled dish’s region crosses a line all the same', () => {
+  const plot = { x: 0, y: 0, width: 1000, height: 700 };
+  const scales = { x: (share: number) => share * 5000, y: (margin: number) => 700 - margin * 50 };
+  const settled = facts.marks.map((one) => ({ ...one, doubtful: false }));
+  expect(drawnMarks({ ...facts, marks: settled }, scales, plot).every(({ doubtPath }) => doubtPath === null)).toBe(
+    true,
+  );
+});
