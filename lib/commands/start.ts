@@ -52,10 +52,18 @@ function portWanted(): number {
   return port;
 }
 
-/** Resolves on the first SIGINT or SIGTERM; more of them change nothing, since what follows is bounded in time. */
+/**
+ * Resolves on the first SIGINT or SIGTERM; more of them change nothing, since what follows is bounded in time. A signal to npm ends
+ * the shell between npm and this program and comes no further: then the end of that shell is the signal.
+ */
 function untilStopped(): Promise<void> {
+  const shell = process.ppid;
   return new Promise((resolve) => {
     for (const signal of ['SIGINT', 'SIGTERM']) process.on(signal, () => resolve());
+    if (process.env.npm_lifecycle_event === undefined) return;
+    setInterval(() => {
+      if (process.ppid !== shell) resolve();
+    }, 500).unref();
   });
 }
 

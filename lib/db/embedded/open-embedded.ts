@@ -38,6 +38,11 @@ export async function openEmbedded(
         continue;
       }
     } catch (error) {
+      if (isOfFolder(error)) {
+        throw new DatabaseTrouble(
+          `${home} cannot hold the database: ${wordsOf(error)}. Set DATA_DIR to a folder that can be written to.`,
+        );
+      }
       if (!(error instanceof NotYet) && !isOutOfReach(error)) throw error;
       last = error;
     }
@@ -45,4 +50,9 @@ export async function openEmbedded(
       throw new DatabaseTrouble(`The database server on ${folder} does not answer: ${wordsOf(last)}.`);
     await sleep(30 + Math.random() * 40);
   }
+}
+
+/** Whether the file system refused something: a folder that is a file, a full disk, no right to write. */
+function isOfFolder(error: unknown): boolean {
+  return error instanceof Error && 'syscall' in error && 'path' in error;
 }

@@ -21,6 +21,7 @@ export function postmasterOf(folder: string): Postmaster | null {
     lines = readFileSync(note, 'utf8').split('\n');
   } catch (error) {
     if (codeOf(error) === 'ENOENT') return null;
+    if (codeOf(error) !== 'EACCES') throw error;
     throw new DatabaseTrouble(
       `${folder} belongs to another user of this machine. Start as that user, or set DATA_DIR.`,
     );
