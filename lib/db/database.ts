@@ -26,9 +26,11 @@ const shared = globalThis as { plateworthDatabase?: Promise<Database> };
  * and again after its embedded server was ended from outside. Throws DatabaseTrouble with a sentence where it cannot be used.
  */
 export async function openDatabase(): Promise<Database> {
-  const open = await shared.plateworthDatabase?.catch(() => null);
+  const current = shared.plateworthDatabase;
+  const open = await current?.catch(() => null);
   if (open && !open.presence?.lost()) return open;
-  if (open) void open.close();
+  if (shared.plateworthDatabase !== current) return openDatabase(); // somebody else is opening it already
+  open?.close().catch(() => {});
   const { DATABASE_URL, DATA_DIR } = process.env;
   const opening = DATABASE_URL ? openAt({ connectionString: DATABASE_URL }) : openIn(DATA_DIR || '.data');
   shared.plateworthDatabase = opening;

@@ -11,7 +11,7 @@ export interface VenueTx {
   readonly venue: VenueId;
   readonly person: string;
   readonly prisma: Prisma.TransactionClient;
-  /** The same connection and transaction, for COPY and set-based SQL. It refuses once the transaction has ended. */
+  /** The same connection and transaction, for COPY and set-based SQL, one statement at a time. It refuses once the transaction has ended. */
   readonly bulk: Pick<PoolClient, 'query'>;
   /** The venue's revision as this transaction found it; null before the lock where it is taken later. */
   revision(): number | null;
@@ -143,8 +143,9 @@ export async function bind(
       'the connection of this transaction is not known: connect to the server itself, not through a pooler',
     );
   let ended = false;
+  const latest = Date.now() + PATIENCE.timeout;
   const query: PoolClient['query'] = (...given: unknown[]) => {
-    if (ended) throw new Error('this transaction has ended');
+    if (ended || Date.now() > latest) throw new Error('this transaction has ended');
     return Reflect.apply(client.query, client, given);
   };
   return {

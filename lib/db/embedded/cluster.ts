@@ -65,11 +65,12 @@ export function reachable(
 }
 
 /** What the server's programs see of the machine: nothing that could change how they sort, speak or tell the time. */
-export const PLAIN_ENVIRONMENT = {
+export const PLAIN_ENVIRONMENT: NodeJS.ProcessEnv = {
+  NODE_ENV: 'production', // nothing to the server, but the type asks for it
   PATH: process.env.PATH ?? '',
+  SystemRoot: process.env.SystemRoot ?? '', // Windows starts no program without it
   LC_ALL: 'C',
   TZ: 'UTC',
-  NODE_ENV: process.env.NODE_ENV,
 };
 
 async function initdb(
