@@ -1,0 +1,209 @@
+import { describe, expect, test } from 'vitest';
+import { addDays } from '@/lib/core/days';
+import { seededRandom } from '@/lib/core/random';
+import { certainty, drawDays, type MixDays } from '@/lib/model/mix/certainty';
+import { day } from '../../books';
+import { settledOnTheLine } from './on-the-line';
+
+/** Days from Monday, 5 October 2026 on; sold is a row a day, each item at its margin. */
+function mixOf(
+  sold: readonly (readonly number[])[],
+  margins: readonly (number | null)[],
+  changed: Partial<MixDays> = {},
+): MixDays {
+  const items = margins.length;
+  const portions = sold.map((row) => row.reduce((sum, count) => sum + count, 0));
+  return {
+    days: sold.map((_, index) => addDays(day('2026-10-05'), index)),
+    items,
+    onSale: Uint8Array.from(sold.flatMap((row) => row.map(() => 1))),
+    sold: Float64Array.from(sold.flat()),
+    expected: Float64Array.from(sold.flatMap((row, index) => row.map(() => (portions[index] ?? 0) / items))),
+    contribution: Float64Array.from(sold.flatMap((row) => row.map((count, item) => count * (margins[item] ?? 0)))),
+    margins,
+    factor: 0.7,
+    ...changed,
+  };
+}
+const weeks = (count: number, row: (index: number) => readonly number[]) =>
+  Array.from({ length: 7 * count }, (_, i) => row(i));
+
+describe('drawDays', () => {
+  test('drawDays(strata) draws k - 1 of k days, each weighted k / (k - 1), so that a stratum always weighs k', () => {
+    const random = seededRandom(1);
+    const weights = new Float64Array(6);
+    const strata = [[0, 3], [1, 2, 4], [5]];
+    const seen = new Set<number>();
+    for (let resample = 0; resample < 200; resample++) {
+      drawDays(strata, random, weights);
+      for (const stratum of strata) {
+        expect(stratum.reduce((sum, index) => sum + (weights[index] ?? 0), 0)).toBeCloseTo(stratum.length, 12);
+      }
+      for (const index of [0, 3]) expect([0, 2]).toContain(weights[index]);
+      for (const index of [1, 2, 4]) seen.add(weights[index] ?? -1);
+      expect(weights[5]).toBe(1);
+    }
+    expect([...seen].sort()).toEqual([0, 1.5, 3]);
+  });
+
+  test('drawDays(strata) draws every day of a stratum as often as another', () => {
+    const random = seededRandom(2);
+    const weights = new Float64Array(4);
+    const total = new Float64Array(4);
+    for (let resample = 0; resample < 10_000; resample++) {
+      drawDays([[0, 1, 2, 3]], random, weights);
+      weights.forEach((weight, index) => {
+        total[index] = (total[index] ?? 0) + weight;
+      });
+    }
+    for (const sum of total) expect(Math.abs(sum - 10_000)).toBeLessThan(300); // standard deviation 100
+  });
+});
+
+describe('certainty', () => {
+  test('certainty(days that are all alike) is sure of every class, without spread', () => {
+    const [a, b, c] = certainty(
+      mixOf(
+        weeks(2, () => [10, 10, 1]),
+        [5, 2, 9],
+      ),
+      200,
+      1,
+    );
+    expect(a?.classShares).toEqual({ star: 1, plowhorse: 0, puzzle: 0, dog: 0 });
+    expect(b?.classShares).toEqual({ star: 0, plowhorse: 1, puzzle: 0, dog: 0 });
+    expect(c?.classShares).toEqual({ star: 0, plowhorse: 0, puzzle: 1, dog: 0 });
+    for (const item of [a, b, c]) {
+      expect(item?.spread.share).toBeCloseTo(0, 12);
+      expect(item?.spread.margin).toBeCloseTo(0, 12);
+    }
+  });
+
+  // Two Mondays with 10 + d and 10 - d of 40 portions: the resampled share of the item is its mean or d / 280 off for each weekday,
+  // with equal odds; 7 weekdays give sqrt(7) * 2d / (14 * 40).
+  test('certainty(two days of each weekday) has the spread of sqrt(sum of k s^2) over all portions', () => {
+    const d = 6;
+    const sold = weeks(2, (index) => (index < 7 ? [10 + d, 30 - d] : [10 - d, 30 + d]));
+    const [item] = certainty(mixOf(sold, [5, 2]), 20_000, 3);
+    expect(item?.spread.share).toBeCloseTo((Math.sqrt(7) * 2 * d) / (14 * 40), 3);
+    // margin less mean margin = 5 - (5 share + 2 (1 - share)) = 3 (1 - share): three times the spread of the share
+    expect((item?.spread.margin ?? 0) / (item?.spread.share ?? 1)).toBeCloseTo(3, 9);
+  });
+
+  // three of each weekday: s^2 of (d, 0, -d) is d^2; 7 weekdays of k = 3: sqrt(7 * 3) d / (21 * 40)
+  test('certainty(three days of each weekday) has that spread too', () => {
+    const d = 6;
+    const sold = weeks(3, (index) => [10 + d * (1 - Math.floor(index / 7)), 30 - d * (1 - Math.floor(index / 7))]);
+    const [item] = certainty(mixOf(sold, [5, 2]), 20_000, 3);
+    expect(item?.spread.share).toBeCloseTo((Math.sqrt(21) * d) / (21 * 40), 3);
+  });
+
+  test('certainty(mix, resamples, seed) is the same for the same seed', () => {
+    const mix = mixOf(
+      weeks(2, (index) => [10 + (index % 5), 14, 3 + (index % 4) * 4]),
+      [5, 5.2, 6],
+    );
+    expect(certainty(mix, 300, 9)).toEqual(certainty(mix, 300, 9));
+    expect(certainty(mix, 300, 9)).not.toEqual(certainty(mix, 300, 10));
+  });
+
+  test('certainty(item without margin) is null: it stays in the portions and leaves the mean margin', () => {
+    // with the third item's 20 portions the share of the others falls; their mean margin stays (5 * 10 + 2 * 2) / 12 = 4.5
+    const mix = mixOf(
+      weeks(2, () => [10, 2, 20]),
+      [5, 2, null],
+    );
+    const [a, b, c] = certainty(mix, 100, 1);
+    expect(c).toBeNull();
+    expect(a?.classShares.star).toBe(1); // 10 of 32 is above 0.7 / 3
+    expect(b?.classShares.dog).toBe(1);
+    const junk = { ...mix, contribution: mix.contribution.map((value, cell) => (cell % 3 === 2 ? 1e9 : value)) };
+    expect(certainty(junk, 100, 1)).toEqual([a, b, c]);
+  });
+
+  test('certainty(item on sale on few days) is counted in the resamples that hold one of them', () => {
+    const onSale = Uint8Array.from(weeks(2, (index) => (index === 0 ? [1, 1] : [1, 0])).flat());
+    const sold = weeks(2, (index) => (index === 0 ? [10, 8] : [10, 0]));
+    const mix = mixOf(sold, [5, 9], { onSale });
+    const [, seldom] = certainty(mix, 400, 1);
+    const total = Object.values(seldom?.classShares ?? {}).reduce((sum, share) => sum + share, 0);
+    expect(total).toBeCloseTo(1, 12);
+    // where it is held, its Monday counts twice: always the same share, so no spread
+    expect(seldom?.spread.share).toBeCloseTo(0, 12);
+    expect(
+      certainty(mixOf(sold, [5, 9], { onSale: Uint8Array.from(weeks(2, () => [1, 0]).flat()) }), 50, 1)[1],
+    ).toBeNull();
+  });
+
+  test('certainty(item on sale and not sold) keeps the margin of the period and is not popular', () => {
+    const [, unsold] = certainty(
+      mixOf(
+        weeks(2, () => [10, 0]),
+        [5, 9],
+      ),
+      50,
+      1,
+    );
+    expect(unsold?.classShares.puzzle).toBe(1);
+    const [, low] = certainty(
+      mixOf(
+        weeks(2, () => [10, 0]),
+        [5, 1],
+      ),
+      50,
+      1,
+    );
+    expect(low?.classShares.dog).toBe(1);
+  });
+
+  test('certainty(nothing sold) is null', () => {
+    expect(
+      certainty(
+        mixOf(
+          weeks(2, () => [0, 0]),
+          [5, 9],
+        ),
+        50,
+        1,
+      ),
+    ).toEqual([null, null]);
+    expect(
+      certainty(
+        mixOf(
+          weeks(2, () => [0, 4]),
+          [5, null],
+        ),
+        50,
+        1,
+      ),
+    ).toEqual([null, null]);
+  });
+
+  test('certainty(2,000 resamples of a month of sixteen items) takes well under a tenth of a second', () => {
+    const random = seededRandom(1);
+    const margins = Array.from({ length: 16 }, (_, item) => 4 + item / 4);
+    const mix = mixOf(
+      Array.from({ length: 30 }, () => margins.map(() => Math.floor(random() * 30))),
+      margins,
+    );
+    certainty(mix, 2000, 1);
+    const start = performance.now();
+    certainty(mix, 2000, 1);
+    expect(performance.now() - start).toBeLessThan(100);
+  });
+});
+
+describe('certainty: calibration', () => {
+  // An honest 90 % is wrong once in five on the line. A plain resampling within weekday would call about 40 % settled at 14 days.
+  const cases = process.env.SOAK ? 4000 : 200;
+  const tolerance = process.env.SOAK ? 0.03 : 0.09;
+
+  test.each([14, 20, 30])(
+    'certainty(an item exactly on the line, %d days) is called settled in about one case of five',
+    (count) => {
+      const settled = settledOnTheLine(count, cases, 2000, count);
+      expect(Math.abs(settled - 0.2)).toBeLessThan(tolerance);
+    },
+    120_000,
+  );
+});
