@@ -1,4 +1,3 @@
-import type { Day } from '../core/days';
 import type { DecimalText } from '../core/decimal-text';
 import { nameKey } from '../core/name-key';
 import type { VenueTx } from './in-venue';
@@ -23,11 +22,7 @@ const TABLE = factTable('named_measure', {
 });
 
 /** Saves rows of measures.csv, by ingredient and name. They have no date, so no closed period holds them. */
-export async function saveMeasures(
-  tx: VenueTx,
-  rows: readonly Stated<StatedMeasure>[],
-  _closedThrough: Day | null,
-): Promise<Saved> {
+export async function saveMeasures(tx: VenueTx, rows: readonly Stated<StatedMeasure>[]): Promise<Saved> {
   const items = await knownItems(tx);
   const stored = new Map(
     (await storedRows(tx, TABLE)).map(({ id, item_id, name_key, name, quantity, unit }) => [

@@ -1,4 +1,3 @@
-import type { Day } from '../core/days';
 import type { DecimalText } from '../core/decimal-text';
 import { nameKey } from '../core/name-key';
 import type { VenueTx } from './in-venue';
@@ -26,11 +25,7 @@ const TABLE = factTable('supplier', {
 });
 
 /** Saves rows of suppliers.csv by name. They have no date, so no closed period holds them. */
-export async function saveSuppliers(
-  tx: VenueTx,
-  rows: readonly Stated<StatedSupplier>[],
-  _closedThrough: Day | null,
-): Promise<Saved> {
+export async function saveSuppliers(tx: VenueTx, rows: readonly Stated<StatedSupplier>[]): Promise<Saved> {
   const stored = new Map(
     (await storedRows(tx, TABLE)).map(({ id, name_key, ...values }) => [name_key ?? '', { id, values }]),
   );

@@ -1,4 +1,4 @@
-import type { Day } from '../core/days';
+import { type Day, parseDay } from '../core/days';
 import { nameKey } from '../core/name-key';
 import type { VenueTx } from './in-venue';
 import { closedFault, fault, type Outcome, type Saved, type Stated } from './plan-keyed';
@@ -88,4 +88,25 @@ async function writeSettings(
     set.push(`${column} = $${given.length}::${type}`);
   }
   await tx.bulk.query(`update venue set ${set.join(', ')} where id = $1`, given);
+}
+
+/** What a load has to know of its venue before it reads and saves. */
+export interface VenueBooks {
+  /** IANA name. */
+  readonly timeZone: string;
+  /** Minutes after midnight at which the business day ends. */
+  readonly dayEnds: number;
+  /** The last closed business day. */
+  readonly closedThrough: Day | null;
+}
+
+export async function venueBooks(tx: VenueTx): Promise<VenueBooks> {
+  const { rows } = await tx.bulk.query<{ timeZone: string; dayEnds: number; closed: string | null }>(
+    `select time_zone as "timeZone", (extract(epoch from business_day_ends) / 60)::int as "dayEnds",
+            to_char(closed_through, 'YYYY-MM-DD') as closed
+     from venue where id = $1`,
+    [tx.venue],
+  );
+  const { timeZone = 'UTC', dayEnds = 0, closed = null } = rows[0] ?? {};
+  return { timeZone, dayEnds, closedThrough: closed === null ? null : parseDay(closed) };
 }

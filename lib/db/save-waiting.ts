@@ -37,6 +37,9 @@ export interface SpeakingFile {
 const COLUMNS = `id::text as id, load_id as load, line, raw, row_key as key,
   json_build_object('rule', rule, 'column', about_column, 'value', about_value, 'facts', facts) as fault`;
 
+/** Kinds of which every source says its own; of all others there is one truth, whoever brings it. */
+const BY_SOURCE: readonly string[] = ['sales', 'covers'];
+
 /** What is refused because a version is closed does not count against it: its key says so, and is spoken for with the version's. */
 export const CLOSED_KEY = 'closed|';
 
@@ -52,8 +55,9 @@ export async function replaceWaiting(
 ): Promise<boolean> {
   const spoken = [...file.speaksFor].flatMap((key) => [key, `${CLOSED_KEY}${key}`]);
   const { rows: there } = await tx.bulk.query<WaitingRow>(
-    `select ${COLUMNS} from waiting_row where venue_id = $1 and kind = $2 and (row_key is null or row_key = any($3)) order by id`,
-    [tx.venue, file.kind, spoken],
+    `select ${COLUMNS} from waiting_row
+     where venue_id = $1 and kind = $2 and (source = $3 or not $4) and (row_key is null or row_key = any($5)) order by id`,
+    [tx.venue, file.kind, file.source, BY_SOURCE.includes(file.kind), spoken],
   );
   const again = new Set(file.rows.map(({ raw }) => sorted(raw)));
   const byLine = new Map(file.rows.map(({ line, raw }) => [line, raw]));

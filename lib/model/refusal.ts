@@ -12,6 +12,7 @@ export const FILE_RULES = [
   'cut-off', // ends inside a record. facts: fields, expected; both null inside a character
   'record-too-long', // facts: limit
   'days-closed', // the days that the file was to speak for are closed. facts: through
+  'period-closed', // the file would change what is closed. facts: through
 ] as const;
 
 /** Why one row cannot be taken. */

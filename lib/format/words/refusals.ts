@@ -152,6 +152,8 @@ const FILES: Readonly<Record<FileRule, Sentence>> = {
     `A line here is longer than ${one(f, 'limit')} bytes, so these are no rows. Check that the file was saved as CSV, one row a line; nothing of it was taken.`,
   'days-closed': (f) =>
     `The books are closed through ${one(f, 'through')}, and --days begins before that. Begin on a later day, or have an owner reopen the period.`,
+  'period-closed': (f) =>
+    `The books are closed through ${one(f, 'through')}, and this file would change them. Leave those days out, or have an owner reopen the period; nothing of it was taken.`,
 };
 
 /** Why a row cannot be taken, and how to mend it. */

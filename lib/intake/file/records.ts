@@ -26,7 +26,10 @@ export async function* readRecords(
   state: RecordsState,
 ): AsyncGenerator<FileRecord> {
   const source = checkedBytes(bytes, state);
-  const first = await firstLine(source);
+  const first = await firstLine(source).catch((error: unknown) => {
+    state.refusal = refusalOf(error, 1);
+    return { chunks: [], line: null };
+  });
   if (state.refusal) return;
   const header = first.line === null ? refusal('empty-file', null) : readHeader(first.line, columns);
   if ('rule' in header) {

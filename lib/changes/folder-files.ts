@@ -1,0 +1,69 @@
+import { createReadStream } from 'node:fs';
+import { readdir, stat } from 'node:fs/promises';
+import { basename, dirname, extname, join, resolve } from 'node:path';
+import { byText } from '../core/grouped';
+import { loadingWords } from '../format/words/loading';
+import { FILE_KINDS, type FileKind, fileKind, isRead } from '../intake/file-kinds';
+
+/** A file that can be read, by name and kind. */
+export interface FolderFile {
+  readonly file: string;
+  readonly kind: FileKind;
+  readonly open: () => AsyncIterable<Uint8Array>;
+}
+
+/** What a path holds for a load: its files in the order in which they are loaded, those that are not read, and the name of its folder. */
+export interface FolderFiles {
+  readonly folder: string;
+  readonly files: readonly FolderFile[];
+  readonly notRead: readonly { readonly file: string; readonly why: string }[];
+}
+
+const BYTES_AT_ONCE = 1 << 18;
+const ARCHIVES = ['.xlsx', '.zip', '.ods', '.xls'];
+
+/** The files of a folder, or the one file that the path names; or a sentence saying why there is nothing to load. */
+export async function folderFiles(path: string): Promise<FolderFiles | { readonly wrong: string }> {
+  const full = resolve(path);
+  const there = await stat(full).catch(() => null);
+  if (!there) return { wrong: loadingWords.noSuchPath(path) };
+  if (!there.isDirectory()) return oneFile(full, path);
+  const entries = await readdir(full, { withFileTypes: true }).catch(() => null);
+  if (!entries) return { wrong: loadingWords.closedFolder(path) };
+  const names = entries.filter((entry) => !entry.isDirectory() && !entry.name.startsWith('.')).map(({ name }) => name);
+  const sorted = [...names].sort((a, b) => byNumber.compare(a, b) || byText(a, b));
+  const files = sorted.flatMap((name) => readable(join(full, name)) ?? []);
+  const notRead = sorted.flatMap((name) => notReadable(name) ?? []);
+  if (files.length + notRead.length === 0) return { wrong: loadingWords.emptyFolder(path) };
+  const inOrder = FILE_KINDS.flatMap((kind) => files.filter((file) => file.kind === kind));
+  return { folder: basename(full), files: inOrder, notRead };
+}
+
+// sales-2.csv before sales-10.csv
+const byNumber = new Intl.Collator('en', { numeric: true });
+
+function oneFile(full: string, path: string): FolderFiles | { readonly wrong: string } {
+  const name = basename(full);
+  const ending = extname(name).toLowerCase();
+  if (ARCHIVES.includes(ending)) return { wrong: loadingWords.archive(name) };
+  if (ending !== '.csv') return { wrong: loadingWords.notCsv(path) };
+  const file = readable(full);
+  if (!file && fileKind(name) === null) return { wrong: loadingWords.unknownName(name) };
+  return { folder: basename(dirname(full)), files: file ? [file] : [], notRead: notReadable(name) ?? [] };
+}
+
+function readable(full: string): FolderFile | null {
+  const file = basename(full);
+  const kind = extname(file).toLowerCase() === '.csv' ? fileKind(file) : null;
+  if (kind === null || !isRead(kind)) return null;
+  return { file, kind, open: () => createReadStream(full, { highWaterMark: BYTES_AT_ONCE }) };
+}
+
+function notReadable(file: string): FolderFiles['notRead'] | null {
+  const ending = extname(file).toLowerCase();
+  if (ARCHIVES.includes(ending)) return [{ file, why: loadingWords.archive(file) }];
+  if (ending !== '.csv') return null;
+  const kind = fileKind(file);
+  if (kind !== null && isRead(kind)) return null;
+  return [{ file, why: kind === null ? loadingWords.unknownName(file) : loadingWords.later(file) }];
+}

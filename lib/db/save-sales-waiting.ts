@@ -1,0 +1,81 @@
+import type { VenueTx } from './in-venue';
+import type { SalesLoad } from './save-sales';
+
+const SAME = 'line, raw, rule, about_column, about_value, facts';
+const INSERT = `insert into waiting_row
+  (venue_id, load_id, kind, source, line, raw, row_key, day, rule, about_column, about_value, facts)
+  select $1, $2, 'sales', $3, r.line, r.raw, to_char(r.day, 'YYYY-MM-DD'), r.day, r.rule, r.about_column, r.about_value, r.facts
+  from refused_sale r`;
+
+/**
+ * Keeps the rows in refused_sale, and lets go of the earlier ones that the file replaces: those of its days (of a day that is not complete,
+ * those about an item and channel that it names again), and of those without a day the ones that it holds again or has mended.
+ * Marks the days of sale_scope on which anything about that altered.
+ */
+export async function keepRefusedSales(tx: VenueTx, load: SalesLoad): Promise<{ readonly altered: boolean }> {
+  const placed = await keepPlaced(tx, load);
+  const unplaced = await keepUnplaced(tx, load);
+  return { altered: placed || unplaced };
+}
+
+/** Rows whose day is one that the file speaks for. */
+async function keepPlaced(tx: VenueTx, { load, source }: SalesLoad): Promise<boolean> {
+  await tx.bulk.query('drop table if exists replaced_sale');
+  await tx.bulk.query('create temporary table replaced_sale (id bigint primary key, day date not null) on commit drop');
+  await tx.bulk.query(
+    `insert into replaced_sale select w.id, w.day from waiting_row w join sale_scope d on d.day = w.day
+     where w.venue_id = $1 and w.kind = 'sales' and w.source = $2
+       and (d.complete or exists (select from incoming_sale s where s.day = w.day and s.item_key = w.facts ->> 'itemKey'
+                                  and s.channel = w.facts ->> 'channel'))`,
+    [tx.venue, source],
+  );
+  const refused = `select day, ${SAME} from refused_sale where day is not null and rule <> 'outside-days'`;
+  const there = `select w.day, ${SAME} from waiting_row w join replaced_sale p on p.id = w.id where w.venue_id = $1`;
+  await tx.bulk.query(
+    `update sale_scope set waiting_differs = true where day in (select day from (
+       (${refused} except all (${there})) union all ((${there}) except all ${refused})) differing)`,
+    [tx.venue],
+  );
+  const altered = 'select day from sale_scope where waiting_differs or (facts_differ and not closed)';
+  const gone = await tx.bulk.query(
+    `delete from waiting_row w using replaced_sale p where w.venue_id = $1 and w.id = p.id and p.day in (${altered})`,
+    [tx.venue],
+  );
+  const kept = await tx.bulk.query(`${INSERT} where r.rule <> 'outside-days' and r.day in (${altered})`, [
+    tx.venue,
+    load,
+    source,
+  ]);
+  return (gone.rowCount ?? 0) + (kept.rowCount ?? 0) > 0;
+}
+
+/**
+ * Rows without a day, or outside the days that the file was loaded for. Where the load alters anything, those that are there already become its own: what it could not
+ * read keeps its days incomplete.
+ */
+async function keepUnplaced(tx: VenueTx, { load, source }: SalesLoad): Promise<boolean> {
+  const unplaced = `(day is null or rule = 'outside-days')`;
+  await tx.bulk.query('drop table if exists unplaced_sale');
+  await tx.bulk.query(`create temporary table unplaced_sale on commit drop as
+    select w.id, ${SAME} from waiting_row w where w.venue_id = ${tx.venue} and w.kind = 'sales' and ${unplaced} and false`);
+  await tx.bulk.query(
+    `insert into unplaced_sale select w.id, ${SAME} from waiting_row w
+     where w.venue_id = $1 and w.kind = 'sales' and w.source = $2 and ${unplaced}
+       and (exists (select from refused_sale s where s.raw = w.raw and (s.day is null or s.rule = 'outside-days'))
+         or w.day is null and exists (select from incoming_sale s where s.line = w.line
+              and s.raw::jsonb - w.about_column = w.raw - w.about_column))`,
+    [tx.venue, source],
+  );
+  const refused = `select ${SAME} from refused_sale where ${unplaced}`;
+  const { rows } = await tx.bulk.query<{ differ: boolean; altered: boolean }>(
+    `select exists ((${refused} except all select ${SAME} from unplaced_sale)
+         union all (select ${SAME} from unplaced_sale except all ${refused})) as differ,
+       exists (select from sale_scope where not closed and (facts_differ or waiting_differs)) as altered`,
+  );
+  if (!rows[0]?.differ && !rows[0]?.altered) return false;
+  await tx.bulk.query('delete from waiting_row w using unplaced_sale p where w.venue_id = $1 and w.id = p.id', [
+    tx.venue,
+  ]);
+  await tx.bulk.query(`${INSERT} where (r.day is null or r.rule = 'outside-days')`, [tx.venue, load, source]);
+  return rows[0].differ;
+}

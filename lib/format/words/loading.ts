@@ -1,0 +1,58 @@
+const listed = (names: readonly string[]): string =>
+  names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+
+const KNOWN_NAMES =
+  'venue.csv, ingredients.csv, measures.csv, suppliers.csv, offers.csv, offer_prices.csv, recipes.csv, recipe_lines.csv, menu.csv, sales.csv or covers.csv';
+
+/** Why a load is not tried, or a file of it not read, and what to do. */
+export const loadingWords = {
+  noSuchPath: (path: string) => `There is nothing at ${path}. Name a folder of CSV files, or one CSV file.`,
+  closedFolder: (path: string) => `The folder ${path} cannot be opened. Check that you may read it.`,
+  emptyFolder: (path: string) => `There is no CSV file in ${path}. Bring ${KNOWN_NAMES}.`,
+  archive: (file: string) =>
+    `${file} is a workbook or an archive, which is not read yet. Unpack it, or save each sheet as “CSV UTF-8” under the name of its file.`,
+  notCsv: (path: string) => `${path} is neither a folder nor a CSV file. Name a folder of CSV files, or one CSV file.`,
+  unknownName: (file: string) =>
+    `What ${file} holds cannot be told from its name. Begin the name with that of a file of the data folder: ${KNOWN_NAMES}.`,
+  later: (file: string) =>
+    `Nothing is worked out from ${file} yet, so it is left for later. What it holds is in no figure.`,
+  whichVenue: (known: readonly string[]) => `There are several venues: ${listed(known)}. Name one with --venue.`,
+  noVenueName: (limit: number) => `A venue needs a name of 1 to ${limit} characters. Name it with --venue.`,
+  noSourceName: (limit: number) => `A source needs a name of 1 to ${limit} characters. Name it with --source.`,
+  noSuchDays: (text: string) =>
+    `“${text}” are no days. Write the first and the last day, both included: --days 2026-10-01..2026-10-31.`,
+  onePath: 'Name one folder of CSV files, or one CSV file.',
+} as const;
+
+export const loadUsage = `npm run load -- FOLDER | CSV [options]
+
+Brings in a data folder, or one file of it. Files: venue.csv, ingredients.csv, measures.csv, suppliers.csv, offers.csv,
+offer_prices.csv, recipes.csv, recipe_lines.csv, menu.csv, sales.csv, covers.csv (and names that begin so, sales-2026-10.csv).
+The order does not matter, and what was loaded before is not taken twice. Workbooks and ZIP archives are not read yet.
+A row that cannot be taken is refused by itself and kept until a later file mends it.
+
+  --venue NAME     which venue; made if there is none of that name. Left out: the one in venue.csv, else the only one
+  --source NAME    on whose word the sales and covers are (book)
+  --days A..B      sales.csv is the whole truth for these days, both included, also where it has no row for one
+  --json           the report as JSON
+
+Exit code: 0 nothing refused, 3 some rows refused, 1 no row could be kept, 2 wrong use.
+`;
+
+/** Heads and words of the report in a terminal. */
+export const loadReportWords = {
+  into: (venue: string) => `Loaded into ${venue}.`,
+  heads: ['file', 'read', 'taken', 'changed', 'unchanged', 'withdrawn', 'refused'],
+  refusedWhole: 'whole',
+  refusedIn: (file: string) => `Refused in ${file}:`,
+  place: (line: number | null, column: string | null, value: string | null): string => {
+    const where = line === null ? '' : `line ${line}`;
+    const what = column === null || column === '' ? '' : `${column}${value ? ` “${value}”` : ''}`;
+    return [where, what].filter((part) => part !== '').join(', ');
+  },
+  more: (count: number) => `… and ${count} more. --json lists them.`,
+  unlocked: (count: number, file: string) =>
+    `${count} ${count === 1 ? 'row' : 'rows'} of earlier files had waited for ${file} and ${count === 1 ? 'is' : 'are'} taken now.`,
+  ignored: (columns: readonly string[], file: string) => `Not read in ${file}: ${listed(columns)}.`,
+  notRead: 'Not read:',
+} as const;
