@@ -8,7 +8,7 @@ export default function NotFound() {
     <main id="main" className="wrap">
       <h1 className="unseen">{NOT_FOUND.title}</h1>
       <State kind="empty" words={NOT_FOUND}>
-        <Link className={`${button.button} ${button.main}`} href="/menu">
+        <Link prefetch={false} className={`${button.button} ${button.main}`} href="/menu">
           {NOT_FOUND.action}
         </Link>
       </State>

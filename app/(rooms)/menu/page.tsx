@@ -2,7 +2,7 @@ import type { Metadata } from 'next';
 import { redirect } from 'next/navigation';
 import { Suspense } from 'react';
 import { periodName } from '@/lib/format/periods';
-import { mixTitle, NO_SALES, pageTitle, problemState } from '@/lib/format/words/shell';
+import { mixTitle, NO_SALES, pageTitle, problemState, SHELL } from '@/lib/format/words/shell';
 import { RibbonWait } from '../../_ui/period-ribbon/ribbon-wait';
 import { State } from '../../_ui/state';
 import { type Asked, asked, menuHref, periodsOf } from './asked';
@@ -41,7 +41,9 @@ export default async function MenuPage({ searchParams }: PageProps<'/menu'>) {
         <RibbonPanel asked={question} />
       </Suspense>
       <main id="main" className="wrap" tabIndex={-1}>
-        <h1 className="unseen">{mixTitle(periodName(month, await localeOf(venue)))}</h1>
+        <Suspense fallback={<h1 className="unseen">{SHELL.mix}</h1>}>
+          <Heading month={month} venue={venue} />
+        </Suspense>
         <Suspense fallback={<div className={styles.sections} />}>
           <SectionLinks asked={question} />
         </Suspense>
@@ -62,14 +64,19 @@ export default async function MenuPage({ searchParams }: PageProps<'/menu'>) {
   );
 }
 
+async function Heading({ month, venue }: { month: string; venue: string | null }) {
+  return <h1 className="unseen">{mixTitle(periodName(month, await localeOf(venue)))}</h1>;
+}
+
 async function WithoutMonth({ venue, section }: { venue: string | null; section: string | null }) {
   const periods = await periodsOf(venue);
   const latest = periods.ok ? periods.answer.months.at(-1) : undefined;
   if (latest) redirect(menuHref({ venue, month: latest.month, section }));
+  const isNothingThere = periods.ok || (venue === null && periods.problem.status === 404);
   return (
     <main id="main" className="wrap" tabIndex={-1}>
-      <h1 className="unseen">{mixTitle('')}</h1>
-      <State kind="empty" words={periods.ok ? NO_SALES : problemState(periods.problem)} />
+      <h1 className="unseen">{SHELL.mix}</h1>
+      <State kind="empty" words={isNothingThere ? NO_SALES : problemState(periods.problem)} />
     </main>
   );
 }

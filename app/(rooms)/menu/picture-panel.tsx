@@ -23,18 +23,17 @@ export async function PicturePanel({ asked }: { asked: Asked }) {
   const facts = planeFacts(mix.answer, locale, shapes);
   const shown = [...shapes].filter(([section]) => facts.marks.some((mark) => mark.section === section));
   const missing = notDrawn(
-    mix.answer.items.filter(({ margin, sold }) => margin === null && sold > 0),
+    facts.marks.length === 0 ? [] : mix.answer.items.filter(({ margin, sold }) => margin === null && sold > 0),
     locale,
   );
-  const most = onTheLine(mix.answer.items)[0]?.item;
-  const first = facts.marks.findIndex(({ item }) => item === most);
+  const first = onTheLine(mix.answer.items)[0]?.item ?? null;
   return (
     <div className={styles.sheet}>
       <figure>
         {facts.marks.length === 0 ? (
           <p className={styles.caption}>{PLANE.nothing}</p>
         ) : (
-          <MixPlane key={`${asked.section}`} facts={facts} first={first < 0 ? null : first} />
+          <MixPlane facts={facts} first={first} />
         )}
         <figcaption className={styles.caption}>
           <ul className={styles.legend} aria-label={PLANE.sections}>

@@ -21,7 +21,11 @@ export async function SentencePanel({ asked }: { asked: Asked }) {
     const words = noSalesIn(periodName(asked.month, locale), latest.month, locale);
     return (
       <State kind="empty" words={words}>
-        <Link className={`${button.button} ${button.main}`} href={menuHref({ ...asked, month: latest.month })}>
+        <Link
+          prefetch={false}
+          className={`${button.button} ${button.main}`}
+          href={menuHref({ ...asked, month: latest.month })}
+        >
           {words.action}
         </Link>
       </State>

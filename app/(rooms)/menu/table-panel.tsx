@@ -29,7 +29,6 @@ export async function TablePanel({ asked }: { asked: Asked }) {
   return (
     <div className={styles.table}>
       <MixTable
-        key={`${asked.month} ${asked.section}`}
         rows={mixRows(answer, locale, shapes)}
         total={mixTotal(answer, locale)}
         heads={columnHeads(currencySign({ currency: answer.currency, locale }), resamples)}

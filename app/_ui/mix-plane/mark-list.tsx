@@ -4,6 +4,7 @@ import styles from './mix-plane.module.css';
 import { type Direction, markAt, nearestMark } from './nearest-mark';
 import type { PlaneChoice } from './plane-drawing';
 import type { DrawnMark } from './plane-layout';
+import type { PlaneSize } from './plane-size';
 
 const ARROWS: Readonly<Record<string, Direction>> = {
   ArrowLeft: 'left',
@@ -30,7 +31,15 @@ function keyedTo(key: string, marks: readonly DrawnMark[], chosen: number | null
  * The marks as a list to choose from, lying over the picture: one tab stop, arrows go to the nearest mark that way, Escape lets go,
  * pointing chooses what is nearest.
  */
-export function MarkList({ marks, choice }: { marks: readonly DrawnMark[]; choice: PlaneChoice }) {
+export function MarkList({
+  marks,
+  size,
+  choice,
+}: {
+  marks: readonly DrawnMark[];
+  size: PlaneSize;
+  choice: PlaneChoice;
+}) {
   const id = useId();
   const { chosen, choose } = choice;
 
@@ -45,8 +54,7 @@ export function MarkList({ marks, choice }: { marks: readonly DrawnMark[]; choic
 
   function onPoint(event: PointerEvent<HTMLElement>) {
     const place = event.currentTarget.getBoundingClientRect();
-    const drawnWidth = event.currentTarget.offsetWidth;
-    const shrunk = place.width > 0 && drawnWidth > 0 ? drawnWidth / place.width : 1;
+    const shrunk = size.width / (place.width || size.width);
     const at = { x: (event.clientX - place.left) * shrunk, y: (event.clientY - place.top) * shrunk };
     const near = markAt(marks, at, REACH);
     if (near !== null) choose(near);
@@ -72,7 +80,7 @@ export function MarkList({ marks, choice }: { marks: readonly DrawnMark[]; choic
           role="option"
           tabIndex={-1}
           aria-selected={index === chosen}
-          style={{ left: x - 12, top: y - 12 }}
+          style={{ left: `${(x / size.width) * 100}%`, top: `${(y / size.height) * 100}%` }}
         >
           {mark.item}
         </div>

@@ -15,13 +15,19 @@ function Waiting() {
   return <p className={styles.waiting}>{PLANE.waiting}</p>;
 }
 
-/** The mix as one plane, with the line beneath that reads the chosen mark. `first` is the mark chosen to begin with. */
-export function MixPlane({ facts, first }: { facts: PlaneFacts; first: number | null }) {
-  const [chosen, choose] = useState(first);
+/**
+ * The mix as one plane, with the line beneath that reads the chosen mark. `first` is the dish chosen to begin with; a dish stays chosen
+ * from month to month.
+ */
+export function MixPlane({ facts, first }: { facts: PlaneFacts; first: string | null }) {
+  const [item, chooseItem] = useState(first);
   const [over, setOver] = useState<HTMLElement | null>(null);
   const place = useRef<HTMLDivElement>(null);
   const size = usePlaneSize(place);
-  const mark = chosen === null ? undefined : facts.marks[chosen];
+  const at = facts.marks.findIndex((one) => one.item === item);
+  const chosen = at < 0 ? null : at;
+  const choose = (index: number | null) => chooseItem(index === null ? null : (facts.marks[index]?.item ?? null));
+  const mark = facts.marks[at];
   return (
     <>
       <div className={styles.place} ref={place}>

@@ -26,6 +26,7 @@ export default function PlaneChart({
       width={size.width}
       height={size.height}
       margin={{ top: size.top, right: size.right, bottom: 0, left: 0 }}
+      style={{ width: '100%', height: 'auto' }}
       accessibilityLayer={false}
       tabIndex={-1}
     >

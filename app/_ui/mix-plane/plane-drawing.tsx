@@ -106,7 +106,7 @@ export function PlaneDrawing({
           </g>
         )}
       </PlaneMarks>
-      {choice?.over && createPortal(<MarkList marks={drawn.marks} choice={choice} />, choice.over)}
+      {choice?.over && createPortal(<MarkList marks={drawn.marks} size={size} choice={choice} />, choice.over)}
     </g>
   );
 }

@@ -1,6 +1,7 @@
 import { figure, perCent } from '../figures';
 import { exactMoneyFigure, money, type Purse } from '../money';
 import { figurePart, namePart, type Part, type Phrase } from '../phrase';
+import { countWord } from '../portions';
 import { CLASS_MEANING, otherClass, type Standing } from './classes';
 
 export const PLANE = {
@@ -77,15 +78,24 @@ export function markReading(mark: MarkFacts, purse: Purse): Phrase {
   ];
 }
 
+/** How many dishes a sentence names before it counts the rest. */
+const NAMED = 8;
+
 /** Beneath the picture: what could not be drawn, and why. */
 export function notDrawn(items: readonly { readonly item: string; readonly share: number }[], locale: string): Phrase {
   if (items.length === 0) return [];
-  const names = items.flatMap((item, index): Part[] => [
+  const named = items.slice(0, NAMED);
+  const rest = items.length - named.length;
+  const names = named.flatMap((item, index): Part[] => [
     index === 0 ? ' ' : ', ',
     namePart(item.item),
     ' (',
     figurePart(perCent(item.share, locale)),
     ')',
   ]);
-  return ['Not in the picture, since what they leave is not known:', ...names, '.'];
+  return [
+    'Not in the picture, since what they leave is not known:',
+    ...names,
+    rest === 0 ? '.' : ` and ${countWord(rest, locale)} more.`,
+  ];
 }

@@ -9,6 +9,7 @@ export const SHELL = {
   sections: 'Sections of the menu',
   wholeMenu: 'Whole menu',
   menu: 'Menu',
+  mix: 'Menu mix',
 } as const;
 
 /** The title of the browser's tab. */
@@ -17,7 +18,7 @@ export function pageTitle(view: string): string {
 }
 
 export function mixTitle(period: string): string {
-  return `Menu mix, ${period}`;
+  return `${SHELL.mix}, ${period}`;
 }
 
 /** A state of the page in words: what is missing or failed, and the one thing to do. */
