@@ -14,6 +14,8 @@ export interface PublishedMenu {
     readonly class: string;
     readonly sharePct: number;
   }[];
+  /** How far a share may be from the printed one, in points. */
+  readonly shareWithin: number;
   readonly popularityPct: number;
   readonly meanMargin: number;
   /** How far the mean margin may be from the printed one. */
@@ -37,6 +39,7 @@ export const EIGHT_ITEMS: PublishedMenu = {
     { name: 'Baked Stuffed Shrimp', sold: 77, cost: '6.70', price: '18.50', class: 'star', sharePct: 12.2417 },
     { name: 'Veal Marsala', sold: 65, cost: '6.50', price: '18.75', class: 'star', sharePct: 10.3339 },
   ],
+  shareWithin: 5e-5,
   popularityPct: 8.75,
   meanMargin: 11.249205,
   within: 5e-7,
@@ -57,6 +60,7 @@ export const SIX_ITEMS: PublishedMenu = {
     { name: 'Seafood platter', sold: 577, cost: '1', price: '22401', class: 'puzzle', sharePct: 5.77 },
     { name: 'Teriyaki chicken', sold: 756, cost: '1', price: '22001', class: 'puzzle', sharePct: 7.56 },
   ],
+  shareWithin: 0.01, // the printed shares add up to 100.01
   popularityPct: 70 / 6,
   meanMargin: 21957,
   within: 1,
