@@ -15,7 +15,7 @@ export interface Surroundings {
 }
 
 const MARK_RADIUS = 8;
-const COST = { mark: 90, word: 120, line: 12, region: 8, leaderOverMark: 45 };
+const COST = { mark: 90, word: 120, line: 12, region: 12, leaderOverMark: 45 };
 
 /** How bad a place is by itself: what it covers of marks, words, lines and regions. */
 export function coverCost(place: Place, own: number, around: Surroundings): number {

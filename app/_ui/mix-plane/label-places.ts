@@ -76,12 +76,25 @@ export function labelPlaces(label: Label, bounds: Box): readonly Place[] {
   return [...close, ...clear, ...off].filter(({ box }) => isInside(box, bounds));
 }
 
-/** Right of, left of, above and below the label's own region, as long as that is near enough to need no leader. */
+/** The same eight ways, but outside the label's own region, as long as that is near enough to need no leader. */
 function clearOfRegion(label: Label): readonly Place[] {
-  return WAYS.slice(0, 4).flatMap(([dx, dy, dislike]) => {
-    const out = (dx === 0 ? label.clearY : label.clearX) + CLEAR;
-    if (out <= CLOSE || out > (dx === 0 ? 22 : 60)) return [];
-    return [{ box: pinned(label, dx, dy, out), leader: null, dislike: dislike + out / 20 }];
+  if (label.clearY === 0) return [];
+  return WAYS.flatMap(([dx, dy, dislike]): Place[] => {
+    const out = (dy === 0 ? label.clearX : label.clearY) + CLEAR;
+    if (out > (dy === 0 ? 60 : 22)) return [];
+    const place: Place = { box: pinned(label, dx, dy, CLOSE), leader: null, dislike: dislike + out / 20 };
+    const { x, y } = place.box;
+    if (dy === 0) return [{ ...place, box: { ...place.box, x: dx > 0 ? label.x + out : label.x - out - label.width } }];
+    return [
+      {
+        ...place,
+        box: {
+          ...place.box,
+          x,
+          y: dy < 0 ? Math.min(y, label.y - out - label.height + 3) : Math.max(y, label.y + out - 3),
+        },
+      },
+    ];
   });
 }
 

@@ -44,7 +44,7 @@ export function PlaneDrawing({
     if (!plot || !xScale || !yScale) return null;
     const scales = { x: (share: number) => xScale(share) ?? 0, y: (margin: number) => yScale(margin) ?? 0 };
     const marks = drawnMarks(facts, scales, plot);
-    const words = measured ? plotWords(facts, scales, plot, size, measured) : [];
+    const words = measured ? plotWords(facts, marks, scales, plot, measured) : [];
     const labels = measured ? placedLabels(marks, facts, scales, plot, words, size, measured) : [];
     const curves = drawnCurves(domain, facts.sold, scales, size.namesMargin ? 6 : 4);
     return { scales, marks, words, labels, curves };

@@ -1,5 +1,5 @@
 import { type Curve, contributionCurves } from './contribution-curves';
-import type { Surroundings } from './label-clashes';
+import { overlap, type Surroundings } from './label-clashes';
 import type { Label, Place } from './label-places';
 import { placeLabels } from './place-labels';
 import type { PlaneDomain } from './plane-domain';
@@ -64,28 +64,17 @@ export interface DrawnWord {
 
 const CLASS_PX = 17;
 
-/** The words that stand in the plot: the classes in the corners, and the names of the lines. */
+/** The words that stand in the plot: the classes in the corners, and the name of the upright line where it covers no mark. */
 export function plotWords(
   { popularity, margin }: PlaneFacts,
+  marks: readonly DrawnMark[],
   { x }: Scales,
   plot: Box,
-  size: PlaneSize,
   measured: MeasuredText,
 ): readonly DrawnWord[] {
   if (!popularity || !margin) return [];
   const right = plot.x + plot.width;
   const bottom = plot.y + plot.height;
-  const left = plot.x + 4;
-  const line = x(popularity.high) + 6;
-  const fits = line + measured(popularity.words, false) < right - (size.namesMargin ? 80 : 66);
-  const popular: DrawnWord = {
-    key: 'popular',
-    text: popularity.words,
-    x: fits ? line : x(popularity.low) - 6,
-    y: fits ? bottom - 6 : bottom - (size.namesMargin ? 6 : 26),
-    anchor: fits ? 'start' : 'end',
-    kind: 'line',
-  };
   const corner = (text: string, at: number, y: number, anchor: 'start' | 'end'): DrawnWord => ({
     key: text,
     text,
@@ -94,13 +83,28 @@ export function plotWords(
     anchor,
     kind: 'class',
   });
-  return [
-    popular,
-    corner('puzzle', left, plot.y + CLASS_PX, 'start'),
+  const corners = [
+    corner('puzzle', plot.x + 4, plot.y + CLASS_PX, 'start'),
     corner('star', right, plot.y + CLASS_PX, 'end'),
-    corner('dog', left, bottom - 6, 'start'),
+    corner('dog', plot.x + 4, bottom - 6, 'start'),
     corner('plowhorse', right, bottom - 6, 'end'),
   ];
+  const heights = [bottom - 6, bottom - 28, plot.y + 14, plot.y + 36, bottom - 50, plot.y + 58];
+  const places = heights.flatMap((y): DrawnWord[] => [
+    { key: 'popular', text: popularity.words, x: x(popularity.high) + 6, y, anchor: 'start', kind: 'line' },
+    { key: 'popular', text: popularity.words, x: x(popularity.low) - 6, y, anchor: 'end', kind: 'line' },
+  ]);
+  const taken = [...corners.map((word) => wordBox(word, measured)), ...marks.map(markBox)];
+  const isFree = (word: DrawnWord) => {
+    const box = wordBox(word, measured);
+    return box.x >= plot.x && box.x + box.width <= right && !taken.some((other) => overlap(box, other, 4));
+  };
+  const popular = places.find(isFree) ?? places[0];
+  return popular ? [popular, ...corners] : corners;
+}
+
+function markBox({ x, y }: DrawnMark): Box {
+  return { x: x - 8, y: y - 8, width: 16, height: 16 };
 }
 
 function wordBox(word: DrawnWord, measured: MeasuredText): Box {
