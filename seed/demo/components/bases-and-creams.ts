@@ -23,7 +23,8 @@ export const BASES_AND_CREAMS: readonly Component[] = [
     lines: [
       ['Whole milk', 1200, 'ml'],
       ['Double cream', 600, 'ml'],
-      ['Egg yolk, pasteurised', 280, 'g'],
+      ['Egg yolk, pasteurised', 170, 'g'],
+      ['Shell eggs', 108, 'g', { part: 'yolk', note: 'yolks left from meringue and soufflé go in first' }],
       ['Caster sugar', 300, 'g'],
       ['Vanilla pods', 2, 'pod'],
     ],

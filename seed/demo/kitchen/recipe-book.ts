@@ -25,3 +25,8 @@ export function recipeOn(name: string, day: string): Recipe {
   if (!latest) throw new Error(`no recipe of ${name} on ${day}`);
   return latest;
 }
+
+/** Whether a recipe has been written down by a day. */
+export function isOnBooks(name: string, day: string): boolean {
+  return (VERSIONS.get(name) ?? []).some((recipe) => recipe.from <= day);
+}

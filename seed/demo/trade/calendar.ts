@@ -76,7 +76,10 @@ export const MONTH_ENDS: readonly Day[] = daysBetween(FIRST_DAY, LAST_DAY).filte
   dayText(addDays(each, 1)).endsWith('-01'),
 );
 
-/** Whole years since the first day. */
+/** Stocktakes: the opening one and the end of every month. */
+export const COUNT_DAYS: readonly Day[] = [OPENING_COUNT, ...MONTH_ENDS];
+
+/** Years since the first day. */
 export function yearsOpen(date: Day): number {
   return (date - FIRST_DAY) / 365;
 }
