@@ -73,8 +73,20 @@ function copyLine({ line, day, itemKey, channel, sale, raw, fault }: IncomingSal
   const why = fault
     ? `${fault.rule}\t${escaped(fault.column)}\t${escaped(fault.value)}\t${escaped(JSON.stringify(fault.facts))}`
     : NO_FAULT;
-  const date = day === null ? '\\N' : dayText(day);
+  const date = day === null ? '\\N' : isoDay(day);
   return `${line}\t${date}\t${escaped(itemKey)}\t${escaped(channel)}\t${numbers}\t${escaped(JSON.stringify(raw))}\t${why}\n`;
+}
+
+const written = new Map<Day, string>();
+
+/** A long file has few days. */
+function isoDay(day: Day): string {
+  const known = written.get(day);
+  if (known !== undefined) return known;
+  if (written.size > 10_000) written.clear();
+  const text = dayText(day);
+  written.set(day, text);
+  return text;
 }
 
 const NO_NUMBERS = '\\N\t\\N\t\\N\t\\N\t\\N\t\\N';

@@ -39,7 +39,10 @@ export function readHeader(firstLine: string, columns: Columns): Header | FileRe
     const cells = cellsOf(firstLine, separator);
     return cells ? [{ separator, cells }] : [];
   });
-  if (candidates.length === 0) return { rule: 'open-quote', line: 1, column: null, value: null, facts: {} };
+  const open = candidates.length < SEPARATORS.length;
+  if (open && candidates.every(({ cells }) => known(cells) === 0)) {
+    return { rule: 'open-quote', line: 1, column: null, value: null, facts: {} };
+  }
   const best = candidates.reduce((a, b) => (known(b.cells) > known(a.cells) ? b : a));
   const names = best.cells.map((cell) => columnKey(cell) || null);
   const found = best.cells.map((cell) => cell.trim()).filter((cell) => cell !== '');

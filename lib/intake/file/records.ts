@@ -1,5 +1,5 @@
 import { pipeline, Readable } from 'node:stream';
-import { CsvError, type InfoRecord, parse } from 'csv-parse';
+import { CsvError, type InfoRecord, type Options, parse } from 'csv-parse';
 import type { FileRefusal } from '../../model/refusal';
 import { checkedBytes, type FileState, LONGEST_LINE } from './checked-bytes';
 import { type Columns, type Header, readHeader } from './header';
@@ -51,39 +51,43 @@ export async function* readRecords(
       await source.return(undefined);
     }
   }
+  const lines = new LineCount();
+  // called as each record is parsed, so that the line is right also where a fault further on empties the stream
+  const placed = (record: string[], { lines: counted }: InfoRecord): FileRecord => {
+    const line = lines.beginningOf(record, counted);
+    if (record.some(swallowed)) state.refusal ??= refusal('open-quote', line);
+    return { line, cells: record };
+  };
   const parser = parse({
     delimiter: header.separator,
-    info: true,
+    on_record: placed as unknown as NonNullable<Options['on_record']>, // its types know only arrays
     relax_quotes: true,
     relax_column_count: true,
     skip_empty_lines: true,
-    skip_records_with_empty_values: true,
     record_delimiter: ['\r\n', '\n', '\r'],
     max_record_size: LONGEST_LINE,
   });
   pipeline(Readable.from(all()), parser, () => {}); // a failure reaches the loop below through the parser
-  const lines = new LineCount();
-  let waiting: FileRecord | null = null; // the last record is judged by how the file ends
+  let begun = false;
+  let last: FileRecord | null = null; // the last record is judged by how the file ends
   try {
-    for await (const { record, info } of parser as AsyncIterable<{ record: string[]; info: InfoRecord }>) {
-      const line = lines.beginningOf(record, info.lines);
-      if (record.some(swallowed)) {
-        state.refusal ??= refusal('open-quote', line);
-        return;
-      }
-      if (waiting) yield waiting;
-      waiting = info.records === 1 ? null : { line, cells: record };
+    for await (const record of parser as AsyncIterable<FileRecord>) {
+      if (state.refusal) return;
+      if (last) yield last;
+      const holdsSomething = record.cells.some((cell) => cell.trim() !== '');
+      last = begun && holdsSomething ? record : null;
+      begun ||= holdsSomething; // the first record that holds something is the header
     }
   } catch (error) {
     state.refusal ??= refusalOf(error, lines.last + 1);
   }
-  if (state.refusal || !waiting) return;
+  if (state.refusal || !last) return;
   const expected = header.names.length;
-  if (waiting.cells.length < expected && !isLineEnd(lastByte)) {
-    state.refusal = refusal('cut-off', waiting.line, { fields: waiting.cells.length, expected });
+  if (last.cells.length < expected && !isLineEnd(lastByte)) {
+    state.refusal = refusal('cut-off', last.line, { fields: last.cells.length, expected });
     return;
   }
-  yield waiting;
+  yield last;
 }
 
 const isLineEnd = (byte: number): boolean => byte === 10 || byte === 13;
