@@ -31,7 +31,8 @@ export function inSegment<Span extends { readonly from: number; readonly to: num
   spans: readonly Span[],
   segment: number,
 ): Span | null {
-  return spans.find(({ from, to }) => segment >= from && segment < to) ?? null;
+  for (const span of spans) if (segment >= span.from && segment < span.to) return span;
+  return null;
 }
 
 /**

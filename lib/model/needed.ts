@@ -30,7 +30,7 @@ export function neededSegments(
   spans: readonly (readonly RecipeSpan[])[],
   segments: number,
 ): Uint8Array {
-  const needed = Uint8Array.from(offered);
+  const needed = offered.slice();
   for (const run of runs) {
     const knotOf = new Map(run.knots.flatMap((knot) => knot.map((node) => [node, knot] as const)));
     const shareKnot = (node: number): void => {

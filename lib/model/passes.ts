@@ -8,16 +8,22 @@ import type { FlatLines } from './flat-lines';
  * With a single 1 among zeros: how much of that one thing a unit of everything takes.
  */
 export function upward(lines: FlatLines, prices: Float64Array, segments: number): Float64Array {
-  const cost = Float64Array.from(prices);
+  const cost = prices.slice();
   if (segments === 1) upwardOnce(lines, cost);
   else upwardBySegment(lines, cost, segments);
   return cost;
 }
 
+/** The lines of one parent stand together, so that its sum is held back until the last of them. */
 function upwardOnce({ parent, child, amount }: FlatLines, cost: Float64Array): void {
-  for (let line = 0; line < parent.length; line++) {
-    cost[parent[line] as number] =
-      (cost[parent[line] as number] as number) + (amount[line] as number) * (cost[child[line] as number] as number);
+  for (let line = 0; line < parent.length; ) {
+    const above = parent[line] as number;
+    let sum = cost[above] as number;
+    do {
+      sum += (amount[line] as number) * (cost[child[line] as number] as number);
+      line++;
+    } while (line < parent.length && parent[line] === above);
+    cost[above] = sum;
   }
 }
 
@@ -40,7 +46,7 @@ function upwardBySegment({ parent, child, amount, from, to }: FlatLines, cost: F
  * Wanted and need are in base units (portions, for what is plated), entry node * segments + segment.
  */
 export function downward(lines: FlatLines, wanted: Float64Array, segments: number): Float64Array {
-  const need = Float64Array.from(wanted);
+  const need = wanted.slice();
   if (segments === 1) downwardOnce(lines, need);
   else downwardBySegment(lines, need, segments);
   return need;
@@ -48,8 +54,8 @@ export function downward(lines: FlatLines, wanted: Float64Array, segments: numbe
 
 function downwardOnce({ parent, child, amount }: FlatLines, need: Float64Array): void {
   for (let line = parent.length - 1; line >= 0; line--) {
-    need[child[line] as number] =
-      (need[child[line] as number] as number) + (amount[line] as number) * (need[parent[line] as number] as number);
+    const below = child[line] as number;
+    need[below] = (need[below] as number) + (amount[line] as number) * (need[parent[line] as number] as number);
   }
 }
 
