@@ -1,10 +1,11 @@
-import { spawnSync } from 'node:child_process';
+import { type ChildProcess, spawn, spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Client, type ClientConfig } from 'pg';
 import type { TestProject } from 'vitest/node';
 import { openEmbedded } from '../lib/db/embedded/open-embedded';
+import { postmasterOf } from '../lib/db/embedded/postmaster';
 import type { ServerPrograms } from '../lib/db/embedded/programs';
 import { migrate } from '../lib/db/migrate';
 
@@ -44,10 +45,25 @@ export default async function setup(project: TestProject): Promise<() => Promise
   await migrate(owner);
   const { host = '', port = 0, user = '', password, database: template = '' } = owner;
   project.provide('testServer', { host, port, user, password: String(password), template });
+  const guard = guardOf(folder);
   return async () => {
     await server.leave();
+    guard.kill();
     rmSync(folder, { recursive: true });
   };
+}
+
+/** Stops the server and removes its folder when this run ends without doing so: when it is killed, the guard's input closes. */
+function guardOf(folder: string): ChildProcess {
+  const data = join(folder, 'postgres');
+  const server = postmasterOf(data)?.pid;
+  const script = `process.stdin.resume().on('end', () => {
+    process.kill(${server}, 'SIGINT');
+    setTimeout(() => fs.rmSync(${JSON.stringify(folder)}, { recursive: true, force: true }), 3000);
+  })`;
+  const guard = spawn(process.execPath, ['-e', script], { detached: true, stdio: ['pipe', 'ignore', 'ignore'] });
+  guard.unref();
+  return guard;
 }
 
 /** A user who owns a database and may make databases and roles, and is no superuser. */

@@ -1,4 +1,4 @@
-import type { Database } from '../db/database';
+import { closeDatabase } from '../db/database';
 import { DatabaseTrouble } from '../db/database-trouble';
 
 /** The command was called in a way that means nothing: its sentence is all that is printed, and it ends with code 2. */
@@ -38,12 +38,5 @@ export async function run(command: () => Promise<number>): Promise<void> {
   } catch (error) {
     process.exitCode = codeOf(error);
   }
-  await leaveDatabase();
-}
-
-const opened = globalThis as { plateworthDatabase?: Promise<Database> };
-
-async function leaveDatabase(): Promise<void> {
-  const db = await opened.plateworthDatabase?.catch(() => null); // what could not be opened has said so already
-  await db?.close();
+  await closeDatabase();
 }

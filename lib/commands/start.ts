@@ -1,9 +1,13 @@
 import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
+import { loadFolder } from '../changes/load-folder';
+import { loadExitCode } from '../changes/load-report-shape';
 import { openDatabase } from '../db/database';
+import { venuesSeenBy } from '../db/venues';
 import {
   alreadyServed,
   building,
+  loadingDemo,
   noPages,
   noSuchPort,
   openAtAddress,
@@ -11,8 +15,13 @@ import {
   startUsage,
   stopping,
 } from '../format/words/start';
+import { currentAsker } from '../session/asker';
+import { loadTable } from './load-table';
 import { buildPages, pagesAreStale } from './pages-build';
 import { run, wrongUse } from './run';
+
+/** The demo of an empty database. */
+const DEMO = 'seed/small';
 
 /** Starts the program and serves until it is told to stop. */
 async function start(): Promise<number> {
@@ -32,6 +41,12 @@ async function start(): Promise<number> {
   const { isFree, serve } = await import('./web-server');
   if (port !== 0 && !(await isFree(port))) return refuse(portTaken(port));
 
+  const seen = await venuesSeenBy(db, currentAsker().person);
+  if (seen.length === 0 && !values.empty) {
+    say(loadingDemo);
+    const report = await loadFolder(db, DEMO);
+    if (loadExitCode(report) !== 0) say(loadTable(report)); // what of it was not taken
+  }
   if (pagesAreStale()) {
     say(building);
     const trouble = buildPages();

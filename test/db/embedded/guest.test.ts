@@ -2,16 +2,21 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Client } from 'pg';
-import { afterAll, expect, test } from 'vitest';
+import { afterAll, beforeAll, expect, test } from 'vitest';
 import { openAt } from '@/lib/db/database';
 import { openEmbedded } from '@/lib/db/embedded/open-embedded';
+import type { Presence } from '@/lib/db/embedded/presence';
 import { inVenue, PeriodClosed } from '@/lib/db/in-venue';
 import { createVenue, venuesSeenBy } from '@/lib/db/venues';
 import { everyTable } from '../every-table';
 
 // A server of its own, since the app's role belongs to the whole server: who makes it matters from PostgreSQL 16 on.
-const folder = mkdtempSync(join(tmpdir(), 'plateworth-guest-'));
-const server = await openEmbedded(folder, { settings: ['fsync=off'] });
+let folder: string;
+let server: Presence;
+beforeAll(async () => {
+  folder = mkdtempSync(join(tmpdir(), 'plateworth-guest-'));
+  server = await openEmbedded(folder, { settings: ['fsync=off'] });
+});
 afterAll(async () => {
   await server.leave();
   rmSync(folder, { recursive: true });
