@@ -39,13 +39,9 @@ export interface LineDetail {
 
 export type Line = readonly [item: string, quantity: number, unit: string, detail?: LineDetail];
 
-/** One dated version of a recipe. */
-export interface Recipe {
+/** What stands on the card of anything that is made. */
+interface Card {
   readonly name: string;
-  readonly kind: 'component' | 'dish' | 'set_menu' | 'extra';
-  readonly from: string;
-  readonly section?: string;
-  readonly department?: Department;
   readonly gives?: Amount;
   readonly also?: Amount;
   readonly overrunPct?: number;
@@ -53,20 +49,28 @@ export interface Recipe {
   readonly lossG?: number;
   readonly breakagePct?: number;
   readonly handsOn?: readonly [minutes: number, grade: Grade];
-  readonly plating?: readonly [minutes: number, grade: Grade];
   readonly keepsDays?: number;
   /** In the unit of `gives`. */
   readonly smallestBatch?: number;
   readonly thrownAtClose?: boolean;
   readonly cautions?: string;
-  readonly estimatedCost?: number;
   readonly lines: readonly Line[];
 }
 
 /** A component as the kitchen writes it; on the books from the opening menu on unless it says otherwise. */
-export type Component = Omit<Recipe, 'kind' | 'from' | 'section' | 'department' | 'plating' | 'estimatedCost'> & {
+export interface Component extends Card {
   readonly from?: string;
-};
+}
+
+/** One dated version of a recipe. */
+export interface Recipe extends Card {
+  readonly kind: 'component' | 'dish' | 'set_menu' | 'extra';
+  readonly from: string;
+  readonly section?: string;
+  readonly department?: Department;
+  readonly plating?: readonly [minutes: number, grade: Grade];
+  readonly estimatedCost?: number;
+}
 
 export interface PricePoint {
   readonly kind: 'agreed' | 'list' | 'quote' | 'invoice';

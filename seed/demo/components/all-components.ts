@@ -1,20 +1,26 @@
 import type { Component, Recipe } from '../shapes';
-import { BASES_AND_CREAMS } from './bases-and-creams';
+import { BASES } from './bases';
 import { CHOCOLATE } from './chocolate';
+import { CREAMS } from './creams';
 import { CRISP } from './crisp';
 import { FRUIT_AND_SYRUPS } from './fruit-and-syrups';
 import { ICES } from './ices';
-import { PASTRY_AND_SPONGES } from './pastry-and-sponges';
+import { MOUSSES_AND_GANACHES } from './mousses-and-ganaches';
+import { PASTRY } from './pastry';
+import { SPONGES } from './sponges';
 import { SWEETS } from './sweets';
 
 /** Written down a month before the books begin. */
 const FROM_THE_BEGINNING = '2025-04-01';
 
 const WRITTEN: readonly Component[] = [
-  ...BASES_AND_CREAMS,
+  ...BASES,
+  ...CREAMS,
+  ...MOUSSES_AND_GANACHES,
   ...CHOCOLATE,
   ...ICES,
-  ...PASTRY_AND_SPONGES,
+  ...PASTRY,
+  ...SPONGES,
   ...CRISP,
   ...FRUIT_AND_SYRUPS,
   ...SWEETS,

@@ -37,7 +37,7 @@ function splitDay(needs: ReadonlyMap<string, number>, left: Map<string, number>)
   return whole;
 }
 
-function runStore(): ReadonlyMap<Day, StoreDay> {
+function openEachDay(): ReadonlyMap<Day, StoreDay> {
   const left = new Map<string, number>();
   return new Map(
     [...usedByDay()].map(([day, needs]) => {
@@ -48,4 +48,4 @@ function runStore(): ReadonlyMap<Day, StoreDay> {
 }
 
 /** What went out of the store on each day from the first to the last, and which parts were left over. */
-export const STORE: ReadonlyMap<Day, StoreDay> = runStore();
+export const STORE: ReadonlyMap<Day, StoreDay> = openEachDay();

@@ -58,12 +58,12 @@ export const DUNE_LANE_FARM_AND_FRUIT: Supplier = {
       ),
     },
     {
-      code: 'CHE-5',
+      code: 'CHE-2',
       ingredient: 'Black cherries',
-      pack: [1, 5, 'kg'],
-      description: 'Black cherries, 5 kg',
+      pack: [1, 2, 'kg'],
+      description: 'Black cherries, 2 kg',
       chosen: 'always',
-      prices: invoiced(['2025-04-01', 46], ['2025-06-16', 41], ['2025-08-25', 45]),
+      prices: invoiced(['2025-04-01', 18.4], ['2025-06-16', 16.4], ['2025-08-25', 18]),
     },
     {
       code: 'QUI-5',

@@ -1,11 +1,10 @@
 import type { Recipe } from '../shapes';
 
 const CHOCOLATE = 'Chocolate';
-const FRUIT_AND_CREAM = 'Fruit, cream and cheese';
 const OPENING = '2025-05-01';
 
-/** On the menu from the first day to the last. A line of 30 ml is one bed of cream, two level tablespoons. */
-export const ALL_YEAR: readonly Recipe[] = [
+/** Chocolate from the first day to the last. A line of 30 ml is one bed of cream, two level tablespoons (common practice). */
+export const ALL_YEAR_CHOCOLATE: readonly Recipe[] = [
   {
     name: 'Marram slate',
     kind: 'dish',
@@ -163,72 +162,5 @@ export const ALL_YEAR: readonly Recipe[] = [
       ['Madeleine batter', 66, 'g', { note: 'three of 22 g' }],
       ['Soft whipped cream', 30, 'ml'],
     ],
-  },
-  {
-    name: 'Lemon tart, scorched meringue',
-    kind: 'dish',
-    from: OPENING,
-    section: FRUIT_AND_CREAM,
-    plating: [3, 'finisher'],
-    breakagePct: 3,
-    lines: [
-      ['Tart shells', 1, 'each'],
-      ['Lemon curd', 90, 'g'],
-      ['Italian meringue', 90, 'ml'],
-      ['Crème fraîche ice', 45, 'ml'],
-      ['Raspberries', 18, 'g'],
-    ],
-  },
-  {
-    name: 'Burnt honey parfait',
-    kind: 'dish',
-    from: OPENING,
-    section: FRUIT_AND_CREAM,
-    plating: [3, 'finisher'],
-    breakagePct: 1,
-    lines: [
-      ['Honey parfait', 150, 'ml'],
-      ['Oat crunch', 24, 'g'],
-      ['Yoghurt cream', 60, 'ml'],
-      ['Blanched hazelnuts', 10, 'g', { note: 'roasted' }],
-      ['Heather honey', 12, 'g'],
-    ],
-  },
-  {
-    name: 'Three scoops',
-    kind: 'dish',
-    from: OPENING,
-    section: FRUIT_AND_CREAM,
-    plating: [2, 'finisher'],
-    lines: [
-      ['Raspberry sorbet', 70, 'ml'],
-      ['Chocolate sorbet', 70, 'ml'],
-      ['Milk ice', 70, 'ml'],
-      ['Raspberries', 15, 'g'],
-    ],
-  },
-  {
-    name: 'Vanilla set cream',
-    kind: 'dish',
-    from: OPENING,
-    section: FRUIT_AND_CREAM,
-    plating: [2, 'finisher'],
-    breakagePct: 2,
-    lines: [
-      ['Vanilla set cream mixture', 125, 'g'],
-      ['Shortbread', 18, 'g'],
-      ['Raspberry gel', 20, 'g'],
-      ['Raspberries', 16, 'g'],
-    ],
-  },
-  {
-    // bought in and changed with the season: the owner knows roughly what a plate costs
-    name: 'Cheese and oatcakes',
-    kind: 'dish',
-    from: OPENING,
-    section: FRUIT_AND_CREAM,
-    plating: [3, 'finisher'],
-    estimatedCost: 3.2,
-    lines: [],
   },
 ];

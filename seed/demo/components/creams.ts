@@ -1,0 +1,92 @@
+import type { Component } from '../shapes';
+
+// The second output is the volume after whipping. Whipped cream doubles: USDA SR28, 120 g a cup against 238 g.
+export const CREAMS: readonly Component[] = [
+  {
+    name: 'Diplomat cream',
+    gives: [1110, 'g'],
+    also: [1650, 'ml'],
+    lossG: 20,
+    handsOn: [10, 'commis'],
+    keepsDays: 2,
+    smallestBatch: 555,
+    lines: [
+      ['Pastry cream', 700, 'g'],
+      ['Double cream', 420, 'ml'],
+      ['Gelatine leaves', 3, 'leaf'],
+    ],
+  },
+  {
+    name: 'Coffee diplomat',
+    gives: [1060, 'g'],
+    also: [1560, 'ml'],
+    lossG: 20,
+    handsOn: [12, 'pastry chef'],
+    keepsDays: 1,
+    smallestBatch: 530,
+    lines: [
+      ['Diplomat cream', 1000, 'g'],
+      ['Coffee beans', 30, 'g'],
+      ['Filtered water', 60, 'ml'],
+      ['Green cardamom', 3, 'g'],
+    ],
+  },
+  {
+    name: 'Soft whipped cream',
+    gives: [1040, 'g'],
+    also: [2050, 'ml'],
+    handsOn: [5, 'finisher'],
+    keepsDays: 1,
+    smallestBatch: 260,
+    thrownAtClose: true,
+    lines: [
+      ['Double cream', 1000, 'ml'],
+      ['Icing sugar', 50, 'g'],
+    ],
+  },
+  {
+    name: 'Mascarpone cream',
+    gives: [985, 'g'],
+    also: [1400, 'ml'],
+    lossG: 15,
+    handsOn: [8, 'commis'],
+    keepsDays: 2,
+    smallestBatch: 490,
+    lines: [
+      ['Mascarpone', 500, 'g'],
+      ['Double cream', 400, 'ml'],
+      ['Icing sugar', 90, 'g'],
+      ['Vanilla pods', 1, 'each', { part: 'seeds' }],
+    ],
+  },
+  {
+    name: 'Yoghurt cream',
+    gives: [1000, 'g'],
+    also: [1350, 'ml'],
+    lossG: 15,
+    handsOn: [8, 'commis'],
+    keepsDays: 2,
+    smallestBatch: 500,
+    lines: [
+      ['Natural yoghurt', 550, 'g'],
+      ['Double cream', 350, 'ml'],
+      ['Icing sugar', 100, 'g'],
+      ['Gelatine leaves', 3, 'leaf'],
+    ],
+  },
+  {
+    name: 'Italian meringue',
+    gives: [780, 'g'],
+    also: [2600, 'ml'],
+    lossG: 20,
+    handsOn: [15, 'pastry chef'],
+    keepsDays: 1,
+    smallestBatch: 390,
+    thrownAtClose: true,
+    lines: [
+      ['Shell eggs', 240, 'g', { part: 'white' }],
+      ['Caster sugar', 480, 'g'],
+      ['Filtered water', 140, 'ml'],
+    ],
+  },
+];
