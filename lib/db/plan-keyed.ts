@@ -54,7 +54,7 @@ export function planKeyed<Row, Values extends object>(
     const before = stored.get(key) ?? null;
     const values = asked.values(before?.values ?? null);
     const said = first.get(key);
-    if (said && !sameValues(said.values, values)) return fault('said-twice', null, null, { line: said.line });
+    if (said && !sameValues(said.values, values, SPELLING)) return fault('said-twice', null, null, { line: said.line });
     if (said) return isFault(said.outcome) ? said.outcome : 'unchanged';
     const outcome = compared(before?.values ?? null, values, from, closedThrough);
     first.set(key, { line, values, outcome });
@@ -85,9 +85,14 @@ export function closedFault(
   return fault('closed', column, isoDay(from) ?? '', { through: dayText(closedThrough) });
 }
 
-export function sameValues<Values extends object>(a: Values, b: Values): boolean {
+/** Columns that hold a name as it was written: the first spelling in a file holds, another one is no contradiction. */
+const SPELLING: readonly string[] = ['name', 'code'];
+
+export function sameValues<Values extends object>(a: Values, b: Values, but: readonly string[] = []): boolean {
   const other = new Map<string, unknown>(Object.entries(b));
-  return Object.entries(a).every(([name, value]) => JSON.stringify(value) === JSON.stringify(other.get(name)));
+  return Object.entries(a).every(
+    ([name, value]) => but.includes(name) || JSON.stringify(value) === JSON.stringify(other.get(name)),
+  );
 }
 
 /** What a cell says: its value, null where it is blank; a column that the file does not have leaves what is stored. */
