@@ -4,19 +4,13 @@ import { type FlatLines, lineList } from './flat-lines';
 import type { Issue } from './issue';
 import type { IssueList } from './issue-list';
 import { type Known, nothingKnown, place } from './known';
-import { ingredientMeasure, type Measure, sameMeasure, type UnitReader } from './measure';
+import { ingredientMeasure, type UnitReader } from './measure';
+import { changesWithin, extend, type MeasureSpan } from './measure-spans';
 import { neededSegments, offeredSegments } from './needed';
 import { type RecipeSpan, recipeSpans, runsOf } from './recipe-graph';
 import { type Child, type RecipePiece, readRecipe } from './recipe-piece';
-import { type Segments, segmentsWithin } from './segments';
+import { inSegment, type SegmentRange, type Segments, segmentsWithin } from './segments';
 import type { Thing } from './things';
-
-/** A measure and the segments in which it holds: from, up to but without to. */
-export interface MeasureSpan {
-  readonly from: number;
-  readonly to: number;
-  readonly measure: Measure | null;
-}
 
 /** The recipes of a period as one flat list, with what is and what is not known. */
 export interface Compiled extends Known {
@@ -24,15 +18,6 @@ export interface Compiled extends Known {
   /** By node. */
   readonly recipes: readonly (readonly RecipePiece[])[];
   readonly measures: readonly (readonly MeasureSpan[])[];
-}
-
-/** The one of some spans that holds in a segment, or null. */
-export function inSegment<Span extends { readonly from: number; readonly to: number }>(
-  spans: readonly Span[],
-  segment: number,
-): Span | null {
-  for (const span of spans) if (segment >= span.from && segment < span.to) return span;
-  return null;
 }
 
 /**
@@ -72,7 +57,7 @@ export function compile(things: readonly Thing[], segments: Segments, units: Uni
     return {
       thing,
       measure: inSegment(measures[node] ?? [], segment)?.measure ?? null,
-      inForce: inSegment<{ from: number; to: number }>(stated ?? [], segment) !== null,
+      inForce: inSegment<SegmentRange>(stated ?? [], segment) !== null,
     };
   };
 
@@ -120,27 +105,4 @@ export function compile(things: readonly Thing[], segments: Segments, units: Uni
     }
   });
   return { lines: list.lines(), recipes, measures, ...known };
-}
-
-/** Adds a span to those before it, as part of the last one where nothing changes between them. */
-function extend(spans: MeasureSpan[], span: MeasureSpan): void {
-  const last = spans.at(-1);
-  if (last?.to === span.from && sameMeasure(last.measure, span.measure))
-    spans[spans.length - 1] = { ...last, to: span.to };
-  else spans.push(span);
-}
-
-/** The segments at which a recipe has to be read anew: its own first, and each in which a child begins to be measured otherwise. */
-function changesWithin(
-  { from, to, children }: RecipeSpan,
-  measures: readonly (readonly MeasureSpan[])[],
-): readonly number[] {
-  const starts = new Set([from]);
-  for (const child of children) {
-    for (const span of measures[child] ?? []) {
-      if (span.from > from && span.from < to) starts.add(span.from);
-      if (span.to > from && span.to < to) starts.add(span.to);
-    }
-  }
-  return [...starts].sort((a, b) => a - b);
 }

@@ -1,6 +1,6 @@
-import { inSegment } from './compile';
 import type { CostedPeriod } from './costed-period';
 import { WHOLE } from './known';
+import { inSegment } from './segments';
 
 /** Lines that a recipe reaches, down to what is bought, and how many of them have no cost. */
 export interface LineCount {

@@ -1,5 +1,5 @@
-import { inSegment } from './compile';
 import type { CostedPeriod } from './costed-period';
+import { inSegment } from './segments';
 
 /** What one portion costs in a segment. */
 export interface PlateCost {

@@ -1,23 +1,19 @@
 import { childrenFirst, type Graph, type GraphOrder } from '../core/graph-order';
 import { ascending } from '../core/grouped';
 import type { RecipeLine, RecipeVersion } from './facts';
-import { type Segments, segmentsWithin } from './segments';
+import { type SegmentRange, type Segments, segmentsWithin } from './segments';
 import type { Thing } from './things';
 
-/** A version of a recipe and the segments in which it is in force: from, up to but without to. */
-export interface RecipeSpan {
+/** A version of a recipe and the segments in which it is in force. */
+export interface RecipeSpan extends SegmentRange {
   readonly version: RecipeVersion;
   /** Its lines in the order in which they were written, and the node that each one uses. */
   readonly lines: readonly RecipeLine[];
   readonly children: readonly number[];
-  readonly from: number;
-  readonly to: number;
 }
 
 /** Some segments on which the recipes can be sorted children first, and that order. */
-export interface Run extends GraphOrder {
-  readonly from: number;
-  readonly to: number;
+export interface Run extends GraphOrder, SegmentRange {
   readonly graph: Graph;
 }
 
@@ -26,7 +22,11 @@ export function recipeSpans(things: readonly Thing[], segments: Segments): reado
   return things.map(({ recipes }) =>
     recipes.map((span) => {
       const lines = ascending(span.fact.lines, (a, b) => a.position - b.position);
-      const children = lines.map((line) => nodeOf.get(line.item) as number);
+      const children = lines.map((line) => {
+        const node = nodeOf.get(line.item);
+        if (node === undefined) throw new RangeError(`a line asks for item ${line.item}, which is not among the facts`);
+        return node;
+      });
       return { version: span.fact, lines, children, ...segmentsWithin(segments, span) };
     }),
   );

@@ -29,8 +29,20 @@ export function segmentOf(segments: Segments, day: Day): number {
   return segment;
 }
 
+/** Some segments in a row: from, up to but without to. */
+export interface SegmentRange {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** The one of some spans that holds in a segment, or null. */
+export function inSegment<Span extends SegmentRange>(spans: readonly Span[], segment: number): Span | null {
+  for (const span of spans) if (segment >= span.from && segment < span.to) return span;
+  return null;
+}
+
 /** The segments that some days of the period make up, where those days start and end at cuts. */
-export function segmentsWithin(segments: Segments, days: DayRange): { readonly from: number; readonly to: number } {
+export function segmentsWithin(segments: Segments, days: DayRange): SegmentRange {
   const last = segments.cuts[segments.count] as Day;
   return { from: segmentOf(segments, days.from), to: days.to >= last ? segments.count : segmentOf(segments, days.to) };
 }

@@ -18,10 +18,11 @@ export interface MixFigures {
  * Kasavana & Smith (1982), Menu Engineering: popular if sold >= factor * expected (0.70; where every item is on sale every day this
  * is share >= 0.70 / n), high margin if margin >= the portion-weighted mean margin of the menu.
  *
- * star: both; plowhorse: popular only; puzzle: high margin only; dog: neither. On the threshold counts as the favourable side.
+ * star: both; plowhorse: popular only; puzzle: high margin only; dog: neither. On the threshold counts as the favourable side; what was never
+ * sold is not popular.
  */
 export function kasavanaSmith({ sold, expected, margin }: MixFigures, factor: number, meanMargin: number): MixClass {
-  const popular = atLeast(sold, factor * expected);
+  const popular = sold > 0 && atLeast(sold, factor * expected);
   const leavesMuch = atLeast(margin, meanMargin);
   if (popular) return leavesMuch ? 'star' : 'plowhorse';
   return leavesMuch ? 'puzzle' : 'dog';

@@ -18,6 +18,11 @@ describe('kasavanaSmith', () => {
     expect(kasavanaSmith({ sold: 70 - 1e-6, expected: 100, margin: 5 }, 0.7, 5)).toBe('puzzle');
     expect(kasavanaSmith({ sold: 70, expected: 100, margin: 5 - 1e-6 }, 0.7, 5)).toBe('plowhorse');
   });
+
+  test('kasavanaSmith(nothing sold, nothing expected) is not popular', () => {
+    expect(kasavanaSmith({ sold: 0, expected: 0, margin: 6 }, 0.7, 5)).toBe('puzzle');
+    expect(kasavanaSmith({ sold: 1, expected: 0, margin: 6 }, 0.7, 5)).toBe('star');
+  });
 });
 
 describe('meanMargin', () => {
