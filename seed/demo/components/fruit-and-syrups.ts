@@ -49,7 +49,7 @@ export const FRUIT_AND_SYRUPS: readonly Component[] = [
     ],
   },
   {
-    name: 'Raspberry gel',
+    name: 'Raspberry conserve',
     gives: [620, 'g'],
     lossG: 15,
     handsOn: [10, 'commis'],

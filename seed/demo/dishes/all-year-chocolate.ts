@@ -146,7 +146,7 @@ export const ALL_YEAR_CHOCOLATE: readonly Recipe[] = [
       ['Meringue pebbles', 5, 'each'],
       ['Sesame brittle', 1, 'each'],
       ['Milk ice', 45, 'ml'],
-      ['Raspberry gel', 14, 'g'],
+      ['Raspberry conserve', 14, 'g'],
       ['Raspberries', 18, 'g'],
     ],
   },

@@ -58,7 +58,7 @@ export const ALL_YEAR_FRUIT_AND_CREAM: readonly Recipe[] = [
     lines: [
       ['Vanilla set cream mixture', 125, 'g'],
       ['Shortbread', 18, 'g'],
-      ['Raspberry gel', 20, 'g'],
+      ['Raspberry conserve', 20, 'g'],
       ['Raspberries', 16, 'g'],
     ],
   },

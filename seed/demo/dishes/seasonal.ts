@@ -126,7 +126,7 @@ export const SEASONAL: readonly Recipe[] = [
       ['Shortbread', 30, 'g'],
       ['Pistachio ganache', 80, 'ml'],
       ['Raspberries', 50, 'g'],
-      ['Raspberry gel', 12, 'g'],
+      ['Raspberry conserve', 12, 'g'],
       ['Pistachio kernels', 5, 'g'],
       ['Raspberry sorbet', 35, 'ml'],
     ],

@@ -30,7 +30,7 @@ const COUNTED: Readonly<Record<string, string>> = {
   'Dulse caramel': 'Walk-in',
   'Lemon curd': 'Walk-in',
   'Passion fruit curd': 'Walk-in',
-  'Raspberry gel': 'Walk-in',
+  'Raspberry conserve': 'Walk-in',
   'Poached quinces': 'Walk-in',
   'Black cherry compote': 'Walk-in',
   'Chocolate sponge': 'Freezer',
