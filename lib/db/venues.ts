@@ -1,8 +1,8 @@
 import { nameKey } from '../core/name-key';
 import type { VenueId } from '../model/facts';
+import { bind, PATIENCE } from './bind';
 import type { Prisma } from './client/client';
 import type { Database } from './database';
-import { bind } from './in-venue';
 
 /** A venue by the name that it goes by. */
 export interface VenueName {
@@ -39,7 +39,7 @@ export async function createVenue(
     const { count } = await prisma.venue.createMany({ data: [{ ...venue, id, nameKey: key }], skipDuplicates: true });
     end();
     return count === 1;
-  });
+  }, PATIENCE);
   if (made) return { id, name: venue.name, made };
   const seen = (
     await db.pool.query<VenueName>('select id, name from venues_seen_by($1) where name_key = $2', [person, key])
