@@ -36,10 +36,16 @@ function layerOf(file: string): string {
   return top === 'lib' ? second : top;
 }
 
+// `import a from 'x'`, `export { b } from 'x'`, `import 'x'`, `import('x')`: a clause holds only names, braces and commas, so that
+// the word "from" inside code or text is none.
+const CLAUSE = /^(?:import|export)\s+[\w$*\s{},]+?\s+from\s+['"]([^'"]+)['"]/gm;
+const BARE = /^import\s+['"]([^'"]+)['"]/gm;
+const DYNAMIC = /\bimport\(\s*['"]([^'"]+)['"]/g;
+const OF_TYPES = /^(?:import|export) type\s+[\w$*\s{},]+?\s+from .*$/gm;
+
 function importsOf(file: string): readonly string[] {
-  const text = readFileSync(path.join(root, file), 'utf8').replace(/\/\*[\s\S]*?\*\/|^\s*\/\/.*$/gm, '');
-  const found = text.matchAll(/(?:\bfrom\s*|\bimport\s*\(\s*|^\s*import\s*)['"]([^'"]+)['"]/gm);
-  return [...found].map(([, name = '']) => name);
+  const text = readFileSync(path.join(root, file), 'utf8');
+  return [CLAUSE, BARE, DYNAMIC].flatMap((form) => [...text.matchAll(form)].map(([, name = '']) => name));
 }
 
 /** The file of ours that an import means (without its ending), or null where it is somebody else's. */
@@ -80,8 +86,8 @@ function importLoop(files: readonly string[]): readonly string[] | null {
   const known = new Map(files.map((file) => [file.replace(/\.(ts|tsx|mts|mjs)$/, ''), file]));
   const edges = new Map(
     files.map((file) => {
-      const text = readFileSync(path.join(root, file), 'utf8').replace(/^(import|export) type[\s\S]*?from .*$/gm, '');
-      const names = [...text.matchAll(/\bfrom\s*['"]([^'"]+)['"]/g)].map(([, name = '']) => ownTarget(file, name));
+      const text = readFileSync(path.join(root, file), 'utf8').replace(OF_TYPES, '');
+      const names = [...text.matchAll(CLAUSE)].map(([, name = '']) => ownTarget(file, name));
       return [
         file,
         names.flatMap((name) => (name === null ? [] : (known.get(name) ?? known.get(`${name}/index`) ?? []))),

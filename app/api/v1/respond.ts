@@ -1,4 +1,3 @@
-import { randomUUID } from 'node:crypto';
 import { NextResponse } from 'next/server';
 import { type Answered, type Problem, troubled } from '@/lib/answers/problem';
 
@@ -31,7 +30,7 @@ export async function respond<T>(
     };
     return new Response(csv.text(result.answer), { headers });
   } catch (error) {
-    const reference = randomUUID();
+    const reference = crypto.randomUUID();
     console.error(
       JSON.stringify({
         reference,
