@@ -8,8 +8,9 @@ const INSERT = `insert into waiting_row
   from refused_sale r`;
 
 /**
- * Keeps the rows in refused_sale, and lets go of the earlier ones that the file replaces: those of its days (of a day that is not complete,
- * those about an item and channel that it names again), and of those without a day the ones that it holds again or has mended.
+ * Keeps the rows in refused_sale, and lets go of the earlier ones that the file replaces: those of its complete days. On a day that is not
+ * complete those about an item and channel that it names again are superseded, and of rows without a day the ones that it holds again
+ * or has mended: nobody has to mend them any more, but they still decide what their own load said (see foldDays).
  * Marks the days of sale_scope on which anything about that altered.
  */
 export async function keepRefusedSales(tx: VenueTx, load: SalesLoad): Promise<{ readonly altered: boolean }> {
@@ -24,7 +25,7 @@ async function keepPlaced(tx: VenueTx, { load, source }: SalesLoad): Promise<boo
   await tx.bulk.query('create temporary table replaced_sale (id bigint primary key, day date not null) on commit drop');
   await tx.bulk.query(
     `insert into replaced_sale select w.id, w.day from waiting_row w join sale_scope d on d.day = w.day
-     where w.venue_id = $1 and w.kind = 'sales' and w.source = $2
+     where w.venue_id = $1 and w.kind = 'sales' and w.source = $2 and w.status <> 'superseded'
        and (d.complete or exists (select from incoming_sale s where s.day = w.day and s.item_key = w.facts ->> 'itemKey'
                                   and s.channel = w.facts ->> 'channel'))`,
     [tx.venue, source],
@@ -38,8 +39,14 @@ async function keepPlaced(tx: VenueTx, { load, source }: SalesLoad): Promise<boo
   );
   const altered = 'select day from sale_scope where waiting_differs or (facts_differ and not closed)';
   const gone = await tx.bulk.query(
-    `delete from waiting_row w using replaced_sale p where w.venue_id = $1 and w.id = p.id and p.day in (${altered})`,
+    `update waiting_row w set status = 'superseded' from replaced_sale p
+     where w.venue_id = $1 and w.id = p.id and p.day in (${altered})`,
     [tx.venue],
+  );
+  await tx.bulk.query(
+    `delete from waiting_row w using sale_scope d
+     where w.venue_id = $1 and w.kind = 'sales' and w.source = $2 and w.day = d.day and d.complete and d.day in (${altered})`,
+    [tx.venue, source],
   );
   const kept = await tx.bulk.query(`${INSERT} where r.rule <> 'outside-days' and r.day in (${altered})`, [
     tx.venue,
@@ -50,7 +57,7 @@ async function keepPlaced(tx: VenueTx, { load, source }: SalesLoad): Promise<boo
 }
 
 /**
- * Rows without a day, or outside the days that the file was loaded for. Where the load alters anything, those that are there already become its own: what it could not
+ * Rows without a day, or outside the days that the file was loaded for. Where the load alters anything it keeps its own, though the same are there already: what it could not
  * read keeps its days incomplete.
  */
 async function keepUnplaced(tx: VenueTx, { load, source }: SalesLoad): Promise<boolean> {
@@ -60,7 +67,7 @@ async function keepUnplaced(tx: VenueTx, { load, source }: SalesLoad): Promise<b
     select w.id, ${SAME} from waiting_row w where w.venue_id = ${tx.venue} and w.kind = 'sales' and ${unplaced} and false`);
   await tx.bulk.query(
     `insert into unplaced_sale select w.id, ${SAME} from waiting_row w
-     where w.venue_id = $1 and w.kind = 'sales' and w.source = $2 and ${unplaced}
+     where w.venue_id = $1 and w.kind = 'sales' and w.source = $2 and w.status <> 'superseded' and ${unplaced}
        and (exists (select from refused_sale s where s.raw = w.raw and (s.day is null or s.rule = 'outside-days'))
          or w.day is null and exists (select from incoming_sale s where s.line = w.line
               and s.raw::jsonb - w.about_column = w.raw - w.about_column))`,
@@ -73,9 +80,10 @@ async function keepUnplaced(tx: VenueTx, { load, source }: SalesLoad): Promise<b
        exists (select from sale_scope where not closed and (facts_differ or waiting_differs)) as altered`,
   );
   if (!rows[0]?.differ && !rows[0]?.altered) return false;
-  await tx.bulk.query('delete from waiting_row w using unplaced_sale p where w.venue_id = $1 and w.id = p.id', [
-    tx.venue,
-  ]);
+  await tx.bulk.query(
+    `update waiting_row w set status = 'superseded' from unplaced_sale p where w.venue_id = $1 and w.id = p.id`,
+    [tx.venue],
+  );
   await tx.bulk.query(`${INSERT} where (r.day is null or r.rule = 'outside-days')`, [tx.venue, load, source]);
   return rows[0].differ;
 }

@@ -36,7 +36,7 @@ const FACTS: Readonly<Record<string, string>> = {
   covers: `select s.source, s.day, d.covers, d.till_total from load_scope s join covers_day d on (d.venue_id, d.load_id, d.day) = (s.venue_id, s.load_id, s.day)
     where s.venue_id = $1 and s.kind = 'covers' and s.live order by 1, 2`,
   waiting: `select kind, source, line, raw, row_key, day, rule, about_column, about_value, facts, status from waiting_row
-    where venue_id = $1 order by kind, source, line, raw::text`,
+    where venue_id = $1 and status <> 'superseded' order by kind, source, line, raw::text`,
 };
 
 /** Dates as ISO text; exact decimals without spare zeros. */
