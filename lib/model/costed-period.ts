@@ -46,8 +46,7 @@ export function costPeriod(facts: Facts, range: DayRange): CostedPeriod {
   for (const issue of settingIssues(facts.venue)) found.add(issue);
   const compiled = compile(things, segments, units, found);
   const prices = { ...pricesBySegment(things, segments), estimate: compiled.estimates };
-  const pass = (of: Float64Array): Float64Array =>
-    of.some((price) => price !== 0) ? upward(compiled.lines, of, segments.count) : of;
+  const pass = (of: Float64Array): Float64Array => upward(compiled.lines, of, segments.count);
   return {
     ...compiled,
     venue: facts.venue,

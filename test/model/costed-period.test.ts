@@ -204,6 +204,22 @@ describe('costPeriod: what is sold', () => {
     expect(complete).toBe(true);
   });
 
+  // a leaf counts as food to the 9th and as packaging from the 10th on: q of 50 % on it only before
+  test('costPeriod(an ingredient that becomes packaging) takes q up to that day', () => {
+    const book = new Book({ qFactor: 0.5 });
+    const sugar = book.ingredient('A sugar', 'g', 0.01);
+    const leaf = book.item('ingredient', 'Leaf');
+    book.ingredientVersion(leaf, 'each');
+    book.ingredientVersion(leaf, 'each', { department: 'packaging', from: '2026-10-10' });
+    const offer = book.offer(leaf, 1, 1, 'each');
+    book.price(offer, 1);
+    book.price(offer, 2, { from: '2026-10-20' });
+    const dish = book.dish('Plate', {}, [100, 'g', sugar], [1, 'each', leaf]);
+    book.menu(dish, 9);
+    const totals = ['2026-10-09', '2026-10-10', '2026-10-20'].map((on) => costOn(book.facts(), dish, on));
+    expect(totals).toEqual([3, 2.5, 3.5]);
+  });
+
   test('costPeriod(an estimate) stands in where there is no recipe, without q', () => {
     const book = new Book({ qFactor: 0.02 });
     const dish = book.dish('Soufflé', { estimatedCost: 3.1 });

@@ -81,7 +81,7 @@ describe('costPeriod: issues', () => {
   test('costPeriod(a loss in grams of a batch without grams) asks for the batch in grams', () => {
     expect(
       asked((book) => [
-        [50, 'ml', book.component('Foam', { yields: [2, 'l'], batchLossG: 10 }, [1, 'kg', sugar(book)])],
+        [50, 'ml', book.component('Foam', { yields: [2, 'l'], batchLossG: 0.5 }, [1, 'kg', sugar(book)])],
       ]),
     ).toEqual([['no-output-unit', 'Foam', { recipe: 'Foam', unit: 'g', outputs: ['ml'] }]]);
   });
@@ -164,6 +164,36 @@ describe('costPeriod: issues', () => {
       { code: 'setting-defaulted', about: 'business_day_ends', facts: { setting: 'business_day_ends', value: null } },
       { code: 'setting-defaulted', about: 'currency', facts: { setting: 'currency', value: 'EUR' } },
       { code: 'setting-defaulted', about: 'q_factor_pct', facts: { setting: 'q_factor_pct', value: 2 } },
+    ]);
+  });
+
+  test('costPeriod(issues of several things in several segments) each have their own first day', () => {
+    const book = new Book();
+    const sugar = book.ingredient('Sugar', 'g', 0.01);
+    const offer = book.offer(book.ingredient('Almond', 'g', null), 1, 1, 'g');
+    book.price(offer, 1, { from: '2026-10-05' });
+    book.price(offer, 2, { from: '2026-10-08' });
+    const almond = book.facts().items[1]?.id as ItemId;
+    const early = book.dish('Early', { from: '2026-09-01' }, [1, 'g', almond], [1, 'ml', sugar]);
+    const late = book.dish('Late', { from: '2026-10-12' }, [1, 'each', sugar], [1, 'g', almond]);
+    const wine = book.ingredient('Wine', 'ml', 0.02);
+    const gone = book.item('dish', 'Zabaione');
+    book.menu(early, 9);
+    book.menu(late, 9, { from: '2026-10-13' });
+    book.menu(wine, 9, { from: '2026-10-08' });
+    book.menu(gone, 9, { from: '2026-10-05' });
+    expect(issuesIn(book.facts()).map(({ code, about, day: from }) => [code, about, from])).toEqual([
+      ['no-price', 'Almond', day('2026-10-01')],
+      ['no-density', 'Sugar', day('2026-10-01')],
+      ['no-piece-weight', 'Sugar', day('2026-10-12')],
+      ['no-recipe', 'Zabaione', day('2026-10-05')],
+      ['no-portion', 'Wine', day('2026-10-08')],
+    ]);
+    book.menu(early, null, { from: '2026-10-01' });
+    expect(issuesIn(book.facts()).map(({ code, about, day: from }) => [code, about, from])).toEqual([
+      ['no-piece-weight', 'Sugar', day('2026-10-12')],
+      ['no-recipe', 'Zabaione', day('2026-10-05')],
+      ['no-portion', 'Wine', day('2026-10-08')],
     ]);
   });
 });
