@@ -18,6 +18,7 @@ const UNGUARDED = new Map([
   ['load.days_from', 'what was said of the file; the days themselves are in load_scope'],
   ['load.days_to', 'the same'],
   ['price_point.valid_to', 'an end may be set later; the price of a closed day is guarded by its valid_from'],
+  ['purchase_line.delivered_on', 'goods on their way may arrive later; the line of a closed day is guarded by its day'],
   ['venue.closed_through', 'it is the closing'],
   ['waiting_row.day', 'a refused row is no fact'],
 ]);
@@ -46,13 +47,19 @@ async function expectRefused(statement: string): Promise<void> {
 test('the catalogue of dated columns is guarded against a closed day, or has a reason why not', () => {
   expect(guarded.map(({ table, column }) => `${table}.${column}`)).toEqual([
     'covers_day.day',
+    'exchange_rate.valid_from',
     'ingredient_version.valid_from',
+    'labour_rate.valid_from',
     'load_scope.day',
     'menu_price.valid_from',
     'offer_choice.valid_from',
     'price_point.valid_from',
+    'purchase_line.day',
     'recipe_version.valid_from',
     'sales_day.day',
+    'stock_count.day',
+    'stock_move.day',
+    'trial.day',
   ]);
 });
 

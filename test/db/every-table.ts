@@ -33,7 +33,41 @@ export async function everyTable(tx: VenueTx, days: readonly string[]): Promise<
     `insert into waiting_row (venue_id, load_id, kind, source, line, raw, rule) values ($1, $2, 'sales', 'book', 2, '{}', 'number')`,
     [load],
   );
+  await write(
+    `insert into part (venue_id, item_id, name, name_key, output_quantity, output_unit, cost_share) values ($1, $2, 'stone', 'stone', 9, 'g', 0)`,
+    [plum],
+  );
+  await write(
+    `insert into yield_use (venue_id, item_id, name, name_key, usable_yield) values ($1, $2, 'juice', 'juice', 0.5)`,
+    [plum],
+  );
   for (const day of days) {
+    await write(
+      `insert into labour_rate (venue_id, grade, grade_key, valid_from, cost_per_hour) values ($1, 'Commis', 'commis', $2, 19)`,
+      [day],
+    );
+    await write(`insert into exchange_rate (venue_id, currency, valid_from, rate) values ($1, 'GBP', $2, 1.15)`, [day]);
+    await write(
+      `insert into purchase_line (venue_id, load_id, line, scope, day, supplier_id, invoice, offer_id, packs, amount)
+       values ($1, $2, 2, 'hill farm|7', $4, $3, '7', $5, 2, 24)`,
+      [load, farm, day, offer],
+    );
+    await write(
+      `insert into stock_count (venue_id, load_id, line, scope, day, item_id, quantity, unit) values ($1, $2, 2, 'plum||', $4, $3, 4, 'kg')`,
+      [load, plum, day],
+    );
+    await write(
+      `insert into stock_move (venue_id, load_id, line, day, item_id, quantity, unit, reason) values ($1, $2, 2, $4, $3, 1, 'kg', 'spoiled')`,
+      [load, plum, day],
+    );
+    const trial = await write(
+      `insert into trial (venue_id, item_id, day, hours, grade) values ($1, $2, $3, 3, 'Commis') returning id`,
+      [tart, day],
+    );
+    await write(
+      `insert into trial_line (venue_id, trial_id, position, item_id, quantity, unit) values ($1, $2, 1, $3, 200, 'g')`,
+      [trial, plum],
+    );
     await write(`insert into ingredient_version (venue_id, item_id, valid_from, measure) values ($1, $2, $3, 'g')`, [
       plum,
       day,

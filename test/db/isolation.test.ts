@@ -18,6 +18,9 @@ const UNRECORDED = new Map([
   ['waiting_row', 'recorded by its load'],
   ['sales_day', 'recorded by its load'],
   ['covers_day', 'recorded by its load'],
+  ['purchase_line', 'recorded by its load'],
+  ['stock_count', 'recorded by its load'],
+  ['stock_move', 'recorded by its load'],
 ]);
 
 interface Table {
