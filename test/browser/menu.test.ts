@@ -4,6 +4,8 @@ import { promisify } from 'node:util';
 import type { Page } from 'playwright-core';
 import { expect, inject, test } from 'vitest';
 import { type MenuMixAnswer, menuMixShape } from '@/lib/answers/menu-mix-shape';
+import { surroundings } from './start-program';
+import { tableOf } from './table-of';
 import { visitor } from './visit';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
@@ -16,8 +18,7 @@ function monthOf(page: Page): string {
 
 async function reported(month: string): Promise<MenuMixAnswer> {
   const words = ['--import', 'tsx', 'lib/commands/report.ts', 'menu-mix', '--month', month, '--json'];
-  const { DATABASE_URL: _, ...env } = process.env;
-  const options = { cwd: ROOT, env: { ...env, DATA_DIR: inject('program').dataDir }, maxBuffer: 64_000_000 };
+  const options = { cwd: ROOT, env: surroundings(inject('program').dataDir), maxBuffer: 64_000_000 };
   const { stdout } = await promisify(execFile)(process.execPath, words, options);
   return menuMixShape.parse(JSON.parse(stdout));
 }
@@ -27,22 +28,6 @@ async function fetched(venue: string, month: string): Promise<MenuMixAnswer> {
   const response = await fetch(`${inject('program').address}${path}`);
   expect(response.status).toBe(200);
   return menuMixShape.parse(await response.json());
-}
-
-/** The table as it stands on the page: cells of each row by column. */
-function tableOf(page: Page): Promise<Record<string, string>[]> {
-  return page.locator('tbody tr').evaluateAll((rows) =>
-    rows.map((row) =>
-      Object.fromEntries(
-        [...row.querySelectorAll<HTMLElement>('[data-column]')].map((cell) => [
-          cell.dataset.column ?? '',
-          // of the first cell the name only, without what stands under it
-          (cell.dataset.column === 'item' ? [...cell.childNodes].find((node) => node.nodeType === 3) : cell)
-            ?.textContent ?? '',
-        ]),
-      ),
-    ),
-  );
 }
 
 /** A printed number, to be within half of its last place of the figure it was made from. */

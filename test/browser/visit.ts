@@ -25,7 +25,7 @@ function isReadToItsEnd(request: Request): boolean {
 }
 
 /**
- * Opens pages of the running program for the tests of a file. After each test its pages are closed, and anything on the console, any
+ * Opens pages of the running program, or of another by its full address, for the tests of a file. After each test its pages are closed, and anything on the console, any
  * error of a page and any failed request fails it.
  */
 export function visitor(): (path: string, options?: BrowserContextOptions) => Promise<Page> {
@@ -64,7 +64,7 @@ export function visitor(): (path: string, options?: BrowserContextOptions) => Pr
       if (response.status() >= 400) troubles.push(`response: ${response.status()} ${response.url()}`);
     });
     visits.push({ page, troubles });
-    await page.goto(`${inject('program').address}${path}`);
+    await page.goto(new URL(path, inject('program').address).href);
     await page.waitForLoadState('networkidle');
     return page;
   };

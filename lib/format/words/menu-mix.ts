@@ -78,9 +78,9 @@ function opening(mix: MixFigures, { locale, running }: Telling): Part[] {
 function certainty(mix: MixFigures, locale: string): Part[] {
   if (!mix.items.some((item) => item.class !== null)) return [];
   if (mix.resamples === null) {
-    const days = `${countWord(mix.tradingDays, locale)} trading ${mix.tradingDays === 1 ? 'day' : 'days'}`;
+    const days = `${countWord(mix.tradingDays, locale)} trading ${mix.tradingDays === 1 ? 'day is' : 'days are'}`;
     const needed = countWord(DAYS_FOR_CERTAINTY, locale);
-    return [`; ${days} are too few to say how sure the classes are (it takes ${needed})`];
+    return [`; ${days} too few to say how sure the classes are (it takes ${needed})`];
   }
   const names = shortNames(mix.items.map(({ item }) => item));
   const doubtful = onTheLine(mix.items.map((item, index) => ({ ...item, item: names[index] ?? item.item })));
