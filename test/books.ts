@@ -103,6 +103,8 @@ export class Book {
       densityGPerMl: null,
       gramsEach: null,
       usableYield: 1,
+      contains: null,
+      mayContain: null,
       ...stated,
     });
   }
@@ -155,6 +157,15 @@ export class Book {
       batchLossG: null,
       breakage: 0,
       estimatedCost: null,
+      overrun: null,
+      handsOnMinutes: null,
+      grade: null,
+      platingMinutes: null,
+      platingGrade: null,
+      shelfLifeDays: null,
+      smallestBatch: null,
+      thrownAtClose: false,
+      cautions: [],
       refusedLines: 0,
       lines: lines.map(([quantity, unit, child, as = 'prepared'], index) => ({
         position: index + 1,
@@ -162,6 +173,12 @@ export class Book {
         quantity,
         unit,
         as,
+        use: null,
+        part: null,
+        choice: null,
+        choiceShare: null,
+        channel: null,
+        byProductCredit: null,
       })),
       ...stated,
     });
@@ -170,7 +187,8 @@ export class Book {
 
   menu(item: ItemId, price: number | null, { from, ...stated }: Menu = {}): void {
     const validFrom = from ? day(from) : null;
-    this.menuPrices.push({ item, channel: 'dine_in', validFrom, price, tax: 0, taxIncluded: false, ...stated });
+    const usual = { channel: 'dine_in', tax: 0, taxIncluded: false, commission: null };
+    this.menuPrices.push({ item, ...usual, validFrom, price, ...stated });
   }
 
   sell(item: ItemId, on: string, sold: number, net: number, stated: Sale = {}): void {
@@ -187,6 +205,16 @@ export class Book {
     return {
       ...{ venue, items, ingredientVersions, namedMeasures, offers, offerChoices, pricePoints },
       ...{ recipeVersions, menuPrices, sales, covers: [] },
+      ...{
+        yieldUses: [],
+        parts: [],
+        labourRates: [],
+        exchangeRates: [],
+        purchases: [],
+        counts: [],
+        moves: [],
+        trials: [],
+      },
     };
   }
 }

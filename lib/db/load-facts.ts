@@ -3,11 +3,14 @@ import { byText } from '../core/grouped';
 import type { Facts, Item, ItemId } from '../model/facts';
 import { byPlaceIn } from './columns';
 import type { VenueTx } from './in-venue';
-import { loadIngredients, loadNamedMeasures } from './load-ingredients';
+import { loadIngredients, loadNamedMeasures, loadParts, loadYieldUses } from './load-ingredients';
 import { loadMenuPrices } from './load-menu-prices';
 import { loadOfferChoices, loadOffers, loadPricePoints } from './load-offers';
+import { loadExchangeRates, loadLabourRates } from './load-rates';
 import { loadRecipes } from './load-recipes';
 import { loadCovers, loadSales } from './load-sales';
+import { loadCounts, loadMoves, loadPurchases } from './load-stock';
+import { loadTrials } from './load-trials';
 import { loadVenue } from './load-venue';
 
 /**
@@ -30,6 +33,14 @@ export async function loadFacts(tx: VenueTx, range: DayRange): Promise<Facts> {
     menuPrices: await loadMenuPrices(tx, range, byItem),
     sales: await loadSales(tx, range),
     covers: await loadCovers(tx, range),
+    yieldUses: await loadYieldUses(tx, byItem),
+    parts: await loadParts(tx, byItem),
+    labourRates: await loadLabourRates(tx, range),
+    exchangeRates: await loadExchangeRates(tx, range),
+    purchases: await loadPurchases(tx, range),
+    counts: await loadCounts(tx, range),
+    moves: await loadMoves(tx, range),
+    trials: await loadTrials(tx, range, byItem),
   };
 }
 

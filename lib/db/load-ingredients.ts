@@ -1,6 +1,6 @@
 import type { DayRange } from '../core/days';
 import { byText } from '../core/grouped';
-import type { IngredientVersion, ItemId, NamedMeasure } from '../model/facts';
+import type { IngredientVersion, ItemId, NamedMeasure, Part, YieldUse } from '../model/facts';
 import { byStart, dayIn, numberIn, statedBefore } from './columns';
 import type { VenueTx } from './in-venue';
 
@@ -19,16 +19,54 @@ export async function loadIngredients(tx: VenueTx, range: DayRange, byItem: ByNu
       densityGPerMl: true,
       gramsEach: true,
       usableYield: true,
+      containsDeclared: true,
+      contains: true,
+      mayContainDeclared: true,
+      mayContain: true,
     },
   });
   rows.sort((a, b) => byItem(a.itemId, b.itemId) || byStart(a, b));
-  return rows.map(({ itemId, validFrom, densityGPerMl, gramsEach, usableYield, ...same }) => ({
-    ...same,
+  return rows.map((row) => ({
+    item: row.itemId as ItemId,
+    validFrom: dayIn(row.validFrom),
+    measure: row.measure,
+    productGroup: row.productGroup,
+    department: row.department,
+    densityGPerMl: numberIn(row.densityGPerMl),
+    gramsEach: numberIn(row.gramsEach),
+    usableYield: numberIn(row.usableYield),
+    contains: row.containsDeclared ? row.contains : null,
+    mayContain: row.mayContainDeclared ? row.mayContain : null,
+  }));
+}
+
+/** The ingredients' yields by use, by item and use. */
+export async function loadYieldUses(tx: VenueTx, byItem: ByNumber): Promise<YieldUse[]> {
+  const rows = await tx.prisma.yieldUse.findMany({
+    where: { venueId: tx.venue },
+    select: { itemId: true, name: true, nameKey: true, usableYield: true },
+  });
+  rows.sort((a, b) => byItem(a.itemId, b.itemId) || byText(a.nameKey, b.nameKey));
+  return rows.map(({ itemId, name, usableYield }) => ({
     item: itemId as ItemId,
-    validFrom: dayIn(validFrom),
-    densityGPerMl: numberIn(densityGPerMl),
-    gramsEach: numberIn(gramsEach),
+    use: name,
     usableYield: numberIn(usableYield),
+  }));
+}
+
+/** The parts of split ingredients, by item and part. */
+export async function loadParts(tx: VenueTx, byItem: ByNumber): Promise<Part[]> {
+  const rows = await tx.prisma.part.findMany({
+    where: { venueId: tx.venue },
+    select: { itemId: true, name: true, nameKey: true, outputQuantity: true, outputUnit: true, costShare: true },
+  });
+  rows.sort((a, b) => byItem(a.itemId, b.itemId) || byText(a.nameKey, b.nameKey));
+  return rows.map(({ itemId, name, outputQuantity, outputUnit, costShare }) => ({
+    item: itemId as ItemId,
+    name,
+    outputQuantity: numberIn(outputQuantity),
+    outputUnit,
+    costShare: numberIn(costShare),
   }));
 }
 

@@ -12,14 +12,23 @@ export async function loadMenuPrices(
 ): Promise<MenuPrice[]> {
   const rows = await tx.prisma.menuPrice.findMany({
     where: { venueId: tx.venue, OR: statedBefore(range) },
-    select: { itemId: true, channel: true, validFrom: true, price: true, tax: true, taxIncluded: true },
+    select: {
+      itemId: true,
+      channel: true,
+      validFrom: true,
+      price: true,
+      tax: true,
+      taxIncluded: true,
+      commission: true,
+    },
   });
   rows.sort((a, b) => byItem(a.itemId, b.itemId) || byText(a.channel, b.channel) || byStart(a, b));
-  return rows.map(({ itemId, validFrom, price, tax, ...same }) => ({
+  return rows.map(({ itemId, validFrom, price, tax, commission, ...same }) => ({
     ...same,
     item: itemId as ItemId,
     validFrom: dayIn(validFrom),
     price: numberIn(price),
     tax: numberIn(tax),
+    commission: numberIn(commission),
   }));
 }

@@ -51,6 +51,27 @@ export interface IngredientVersion {
   readonly gramsEach: number | null;
   /** Usable weight / bought weight, 0 < y <= 1. */
   readonly usableYield: number;
+  /** Declared allergens; an empty list is declared none, null is unknown. */
+  readonly contains: readonly string[] | null;
+  readonly mayContain: readonly string[] | null;
+}
+
+/** Another usable yield of an ingredient, for one use of it: zest, juice. */
+export interface YieldUse {
+  readonly item: ItemId;
+  readonly use: string;
+  readonly usableYield: number;
+}
+
+/** A part of a split ingredient: the yolk of an egg. */
+export interface Part {
+  readonly item: ItemId;
+  readonly name: string;
+  /** o: net output of one base unit of the whole. */
+  readonly outputQuantity: number;
+  readonly outputUnit: string;
+  /** s: its share of the price of the whole; the shares of an ingredient sum to 1. */
+  readonly costShare: number;
 }
 
 /** A measure of the ingredient's own: a pod = 3 g, a leaf = 2 g. */
@@ -101,6 +122,17 @@ export interface RecipeLine {
   readonly unit: string;
   /** `prepared`: the quantity is after trimming, so bought = quantity / usable yield. `bought`: as purchased, the yield is not applied. */
   readonly as: 'prepared' | 'bought';
+  /** Which of the ingredient's yields by use. */
+  readonly use: string | null;
+  /** Which part of a split ingredient; null is the whole. */
+  readonly part: string | null;
+  /** Lines of a set menu that share a choice are alternatives; their shares sum to 1. */
+  readonly choice: string | null;
+  readonly choiceShare: number | null;
+  /** Only for portions sold in this channel: packaging. */
+  readonly channel: string | null;
+  /** The line is made, not used: worth this for one of its unit. 0 is a by-product without credit. */
+  readonly byProductCredit: number | null;
 }
 
 export interface RecipeVersion {
@@ -121,6 +153,22 @@ export interface RecipeVersion {
   readonly breakage: number;
   /** The owner's estimate of a plate cost, in venue currency, that stands in where there is no recipe. */
   readonly estimatedCost: number | null;
+  /** Air beaten into the mix, as a share of its volume: the stated volume is the mix. */
+  readonly overrun: number | null;
+  /** Hands-on minutes of a batch; of a dish, of one portion. */
+  readonly handsOnMinutes: number | null;
+  readonly grade: string | null;
+  /** Minutes of finishing one portion in front of service. */
+  readonly platingMinutes: number | null;
+  readonly platingGrade: string | null;
+  /** L: what is so many days old is thrown. */
+  readonly shelfLifeDays: number | null;
+  /** B: the smallest batch that is made, in yieldUnit. */
+  readonly smallestBatch: number | null;
+  /** Thrown at close: L = 1. */
+  readonly thrownAtClose: boolean;
+  /** raw egg, alcohol, liquid nitrogen, dry ice. */
+  readonly cautions: readonly string[];
   readonly lines: readonly RecipeLine[];
   /** Lines of this version that could not be taken: while there are any, it is not costed. */
   readonly refusedLines: number;
@@ -135,6 +183,8 @@ export interface MenuPrice {
   /** Sales tax rate as a fraction. */
   readonly tax: number;
   readonly taxIncluded: boolean;
+  /** What the channel keeps of the net price, as a fraction. */
+  readonly commission: number | null;
 }
 
 /** What was sold of an item in a channel on one business day, over all sources. */
@@ -156,6 +206,79 @@ export interface CoversDay {
   readonly covers: number;
 }
 
+export interface LabourRate {
+  readonly grade: string;
+  readonly validFrom: Day | null;
+  /** (pay + employer on-costs + paid leave) / hours worked, in venue currency. */
+  readonly costPerHour: number;
+}
+
+export interface ExchangeRate {
+  readonly currency: string;
+  readonly validFrom: Day;
+  /** Venue currency for one unit of the other. */
+  readonly rate: number;
+}
+
+export type PurchaseKind = 'goods' | 'credit' | 'freight' | 'deposit' | 'rebate' | 'non_food';
+
+/** One line of an invoice or a delivery. */
+export interface PurchaseLine {
+  readonly day: Day;
+  readonly deliveredOn: Day | null;
+  readonly supplier: string;
+  /** Null: not come yet. */
+  readonly invoice: string | null;
+  readonly kind: PurchaseKind;
+  readonly offer: OfferId | null;
+  readonly packs: number | null;
+  /** What was delivered where it is weighed (catch weight). */
+  readonly quantity: number | null;
+  readonly unit: string | null;
+  /** Net of recoverable tax, in venue currency; null: accrued at the agreed price. */
+  readonly amount: number | null;
+}
+
+/** What stood in one place at the end of a business day. */
+export interface StockCount {
+  readonly day: Day;
+  readonly item: ItemId;
+  readonly part: string | null;
+  readonly quantity: number;
+  readonly unit: string;
+  readonly place: string | null;
+}
+
+export type MoveReason =
+  | 'spoiled'
+  | 'over_production'
+  | 'broken'
+  | 'staff_food'
+  | 'tasting'
+  | 'transfer_in'
+  | 'transfer_out';
+
+export interface StockMove {
+  readonly day: Day;
+  readonly item: ItemId;
+  readonly quantity: number;
+  readonly unit: string;
+  readonly reason: MoveReason;
+  /** The agreed value of a transfer, in venue currency. */
+  readonly value: number | null;
+  readonly otherVenue: string | null;
+}
+
+/** A day of trying a dish that is not on the menu yet. */
+export interface Trial {
+  readonly item: ItemId;
+  readonly day: Day;
+  readonly hours: number;
+  readonly grade: string;
+  readonly outcome: string | null;
+  readonly lines: readonly { readonly item: ItemId; readonly quantity: number; readonly unit: string }[];
+}
+
 /** All that is needed to cost a period: dated facts up to its end, sales inside it. */
 export interface Facts {
   readonly venue: VenueSettings;
@@ -169,4 +292,16 @@ export interface Facts {
   readonly menuPrices: readonly MenuPrice[];
   readonly sales: readonly SalesDay[];
   readonly covers: readonly CoversDay[];
+  readonly yieldUses: readonly YieldUse[];
+  readonly parts: readonly Part[];
+  readonly labourRates: readonly LabourRate[];
+  readonly exchangeRates: readonly ExchangeRate[];
+  /** Deliveries from the beginning to the end of the range: a last invoice may be older than the period. */
+  readonly purchases: readonly PurchaseLine[];
+  /** Counts up to the end of the range. */
+  readonly counts: readonly StockCount[];
+  /** Moves inside the range. */
+  readonly moves: readonly StockMove[];
+  /** All trials up to the end of the range: development takes longer than a period. */
+  readonly trials: readonly Trial[];
 }

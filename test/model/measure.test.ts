@@ -20,6 +20,8 @@ const stated: IngredientVersion = {
   densityGPerMl: null,
   gramsEach: null,
   usableYield: 1,
+  contains: null,
+  mayContain: null,
 };
 const measured = (version: Partial<IngredientVersion>, ...own: NamedMeasure[]) =>
   ingredientMeasure({ ...stated, ...version }, ownMeasures(own));

@@ -3,7 +3,15 @@ import type { ItemId, MenuPrice } from '@/lib/model/facts';
 import { netPrice } from '@/lib/model/menu-price';
 
 function gross(price: number, percent: number): MenuPrice {
-  return { item: 1 as ItemId, channel: 'dine_in', validFrom: null, price, tax: percent / 100, taxIncluded: true };
+  return {
+    item: 1 as ItemId,
+    channel: 'dine_in',
+    validFrom: null,
+    price,
+    tax: percent / 100,
+    taxIncluded: true,
+    commission: null,
+  };
 }
 
 // HM Revenue & Customs' guide and Leicester City Council: tax inside a gross price is gross * r / (100 + r); fractions 1/6 and 1/21.
