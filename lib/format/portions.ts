@@ -16,9 +16,3 @@ const WORDS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eig
 export function countWord(count: number, locale: string): string {
   return WORDS[count] ?? figure(count, locale, 0);
 }
-
-/** The same at the head of a sentence. */
-export function countWordFirst(count: number, locale: string): string {
-  const word = countWord(count, locale);
-  return word.charAt(0).toUpperCase() + word.slice(1);
-}

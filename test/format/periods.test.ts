@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { dayName, monthAbbreviation, monthName, periodName } from '@/lib/format/periods';
-import { countWord, countWordFirst, portions, portionsFigure } from '@/lib/format/portions';
+import { countWord, portions, portionsFigure } from '@/lib/format/portions';
 
 test('monthName(month, locale) and dayName(day, locale) speak the locale', () => {
   expect(monthName('2026-10', 'en-GB')).toBe('October 2026');
@@ -31,6 +31,6 @@ test('portions(count, locale) counts one and many', () => {
 
 test('countWord(count, locale) writes small counts as words', () => {
   expect(countWord(6, 'en-GB')).toBe('six');
-  expect(countWordFirst(12, 'en-GB')).toBe('Twelve');
+  expect(countWord(12, 'en-GB')).toBe('twelve');
   expect(countWord(13, 'en-GB')).toBe('13');
 });

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { shapesOfSections } from '@/app/_ui/mark-shape';
-import { mixRows, mixTotal } from '@/app/_ui/mix-table/mix-rows';
+import { mixRows } from '@/app/_ui/mix-table/mix-rows';
+import { mixTotal } from '@/app/_ui/mix-table/mix-total';
 import { nextSorting, sortedRows } from '@/app/_ui/mix-table/sorted-rows';
 import { tableText } from '@/app/_ui/mix-table/table-text';
 import { columnHeads } from '@/lib/format/words/mix-table';

@@ -3,8 +3,9 @@ import { currencySign } from '@/lib/format/money';
 import { columnHeads } from '@/lib/format/words/mix-table';
 import { shapesOfSections } from '../../_ui/mark-shape';
 import { MISSING_ID } from '../../_ui/mix-notes/mix-notes';
-import { mixRows, mixTotal } from '../../_ui/mix-table/mix-rows';
+import { mixRows } from '../../_ui/mix-table/mix-rows';
 import { MixTable } from '../../_ui/mix-table/mix-table';
+import { mixTotal } from '../../_ui/mix-table/mix-total';
 import { type Asked, mixOf, periodsOf } from './asked';
 import styles from './menu.module.css';
 

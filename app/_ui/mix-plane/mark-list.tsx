@@ -2,7 +2,7 @@ import { type KeyboardEvent, type PointerEvent, useId } from 'react';
 import { PLANE } from '@/lib/format/words/mix-plane';
 import styles from './mix-plane.module.css';
 import { type Direction, markAt, nearestMark } from './nearest-mark';
-import type { PlaneChoice } from './plane-drawing';
+import type { PlaneChoice } from './plane-choice';
 import type { DrawnMark } from './plane-layout';
 import type { PlaneSize } from './plane-size';
 

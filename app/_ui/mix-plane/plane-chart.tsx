@@ -3,8 +3,9 @@
 import { useMemo } from 'react';
 import { ScatterChart } from 'recharts';
 import { planeAxes } from './plane-axes';
+import type { PlaneChoice } from './plane-choice';
 import { planeDomain } from './plane-domain';
-import { type PlaneChoice, PlaneDrawing } from './plane-drawing';
+import { PlaneDrawing } from './plane-drawing';
 import type { PlaneFacts } from './plane-mark';
 import type { PlaneSize } from './plane-size';
 import { useMeasuredText } from './use-measured-text';

@@ -7,20 +7,15 @@ import { figure } from '@/lib/format/figures';
 import { contributionAxis, marginAxis, PLANE } from '@/lib/format/words/mix-plane';
 import { MarkList } from './mark-list';
 import styles from './mix-plane.module.css';
+import type { PlaneChoice } from './plane-choice';
 import type { PlaneDomain } from './plane-domain';
 import { PlaneFrame } from './plane-frame';
-import { drawnCurves, drawnMarks, type MeasuredText, placedLabels, plotWords } from './plane-layout';
+import { placedLabels } from './plane-labels';
+import { drawnCurves, drawnMarks } from './plane-layout';
 import type { PlaneFacts } from './plane-mark';
 import { PlaneMarks } from './plane-marks';
 import type { PlaneSize } from './plane-size';
-
-/** How the picture is used: which mark is chosen, and how another is; none of it on paper. */
-export interface PlaneChoice {
-  readonly chosen: number | null;
-  readonly choose: (index: number | null) => void;
-  /** Where the list of marks for keyboard and ear lies over the picture. */
-  readonly over: HTMLElement | null;
-}
+import { type MeasuredText, plotWords } from './plane-words';
 
 /** Everything in the plot: curves, regions, lines, words, labels, marks. Stands inside the chart and takes its scales from it. */
 export function PlaneDrawing({

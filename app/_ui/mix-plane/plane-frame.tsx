@@ -1,7 +1,8 @@
 import styles from './mix-plane.module.css';
-import type { DrawnMark, DrawnWord, Scales } from './plane-layout';
+import type { DrawnMark, Scales } from './plane-layout';
 import type { PlaneFacts } from './plane-mark';
 import type { PlaneSize } from './plane-size';
+import type { DrawnWord } from './plane-words';
 import type { Box } from './region';
 
 const INNER_TICK = 5;

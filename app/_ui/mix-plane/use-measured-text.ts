@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useState } from 'react';
-import type { MeasuredText } from './plane-layout';
+import type { MeasuredText } from './plane-words';
 
 /**
  * Measures words as they will be drawn, once the typeface is there; null until then, since widths of another face would place labels

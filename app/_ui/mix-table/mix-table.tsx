@@ -4,8 +4,9 @@ import { type ReactNode, useMemo, useState } from 'react';
 import { MIX_COLUMNS, type MixColumn, sortedWords, TABLE } from '@/lib/format/words/mix-table';
 import { Mark } from '../mark';
 import { CopyTable } from './copy-table';
-import type { Cell, MixRow, MixTotal } from './mix-rows';
+import type { Cell, MixRow } from './mix-rows';
 import styles from './mix-table.module.css';
+import type { MixTotal } from './mix-total';
 import { nextSorting, type Sorting, sortedRows } from './sorted-rows';
 import { tableText } from './table-text';
 

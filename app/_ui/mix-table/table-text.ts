@@ -1,5 +1,6 @@
 import { MIX_COLUMNS, type MixColumn } from '@/lib/format/words/mix-table';
-import type { MixRow, MixTotal } from './mix-rows';
+import type { MixRow } from './mix-rows';
+import type { MixTotal } from './mix-total';
 
 /** The table as a spreadsheet takes it from the clipboard: a line a row, cells parted by tabs, every column, in the order shown. */
 export function tableText(

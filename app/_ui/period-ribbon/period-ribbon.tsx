@@ -75,12 +75,12 @@ export function PeriodRibbon({
           className={[styles.month, month.month === chosen && styles.chosen, month.wideOnly && styles.wideOnly]
             .filter(Boolean)
             .join(' ')}
-          aria-label={month.name}
           aria-current={month.month === chosen ? 'page' : undefined}
           tabIndex={month.month === tabStop ? 0 : -1}
           onFocus={() => setStop(month.month)}
         >
-          <span className={styles.year}>
+          <span className="unseen">{month.name}</span>
+          <span className={styles.year} aria-hidden="true">
             {month.year}
             {month.narrowYear && <span className={styles.narrowYear}>{month.narrowYear}</span>}
           </span>
@@ -96,8 +96,12 @@ export function PeriodRibbon({
             )}
             <line className={styles.target} x1="0" x2="100%" y1={lineY} y2={lineY} />
           </svg>
-          <span className={styles.figure}>{month.figure}</span>
-          <span className={styles.name}>{month.short}</span>
+          <span className={styles.figure} aria-hidden="true">
+            {month.figure}
+          </span>
+          <span className={styles.name} aria-hidden="true">
+            {month.short}
+          </span>
           <span className={month.closed ? styles.ruledOff : styles.open} />
         </Link>
       ))}

@@ -9,6 +9,8 @@ import { ribbonBars, ribbonStart } from './ribbon-bars';
 const SHOWN = 18;
 const SHOWN_NARROW = 12;
 const BARS_PX = 40;
+/** Lower down the name of the line would touch the row below it. */
+const LOWEST_KEY_PX = 30;
 
 /** The months of a venue over the page, the chosen one opening onto the sheet below it. */
 export function Ribbon({
@@ -52,13 +54,15 @@ export function Ribbon({
   const after = months[start + SHOWN];
   const now = chosenAt === null ? undefined : months[chosenAt];
   return (
-    <div className="wrap">
+    <section className="wrap" aria-label={RIBBON.region}>
       <div className={styles.ribbon}>
         <div className={styles.row}>
           <div className={styles.key} aria-hidden="true">
             <span className={styles.keyLine}>
               {line !== null && (
-                <span style={{ top: lineY }}>{ribbonLine(line, periods.targetFoodCostPct !== null, locale)}</span>
+                <span style={{ top: Math.min(lineY, LOWEST_KEY_PX) }}>
+                  {ribbonLine(line, periods.targetFoodCostPct !== null, locale)}
+                </span>
               )}
             </span>
             <span>{RIBBON.foodCost}</span>
@@ -82,7 +86,7 @@ export function Ribbon({
           </div>
         </div>
       </div>
-    </div>
+    </section>
   );
 }
 

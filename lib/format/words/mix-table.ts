@@ -12,7 +12,6 @@ export const TABLE = {
   copyFailed: 'This browser does not let the page copy. The CSV holds the same rows.',
   unknown: 'unknown',
   notCosted: 'not costed',
-  notSold: 'none sold',
   notClassed: 'not classed',
   estimate: 'cost is the owner’s estimate',
   none: '–',

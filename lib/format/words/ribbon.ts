@@ -3,6 +3,7 @@ import { monthName } from '../periods';
 
 export const RIBBON = {
   name: 'Month',
+  region: 'The months of the venue',
   foodCost: 'food cost %',
   month: 'month',
   byRecipe: 'hollow: by recipe only',

@@ -1,0 +1,69 @@
+import { overlap } from './label-clashes';
+import type { DrawnMark, Scales } from './plane-layout';
+import type { PlaneFacts } from './plane-mark';
+import type { Box } from './region';
+
+/** The width of a text as it will be drawn, in px. */
+export type MeasuredText = (text: string, bold: boolean) => number;
+
+/** A word in the plot and where it stands, in px. */
+export interface DrawnWord {
+  readonly key: string;
+  readonly text: string;
+  readonly x: number;
+  readonly y: number;
+  readonly anchor: 'start' | 'middle' | 'end';
+  readonly kind: 'class' | 'line';
+}
+
+const CLASS_PX = 17;
+
+/** The words that stand in the plot: the classes in the corners, and the name of the upright line where it covers no mark. */
+export function plotWords(
+  { popularity, margin }: PlaneFacts,
+  marks: readonly DrawnMark[],
+  { x }: Scales,
+  plot: Box,
+  measured: MeasuredText,
+): readonly DrawnWord[] {
+  if (!popularity || !margin) return [];
+  const right = plot.x + plot.width;
+  const bottom = plot.y + plot.height;
+  const corner = (text: string, at: number, y: number, anchor: 'start' | 'end'): DrawnWord => ({
+    key: text,
+    text,
+    x: at,
+    y,
+    anchor,
+    kind: 'class',
+  });
+  const corners = [
+    corner('puzzle', plot.x + 4, plot.y + CLASS_PX, 'start'),
+    corner('star', right, plot.y + CLASS_PX, 'end'),
+    corner('dog', plot.x + 4, bottom - 6, 'start'),
+    corner('plowhorse', right, bottom - 6, 'end'),
+  ];
+  const heights = [bottom - 6, bottom - 28, plot.y + 14, plot.y + 36, bottom - 50, plot.y + 58];
+  const places = heights.flatMap((y): DrawnWord[] => [
+    { key: 'popular', text: popularity.words, x: x(popularity.high) + 6, y, anchor: 'start', kind: 'line' },
+    { key: 'popular', text: popularity.words, x: x(popularity.low) - 6, y, anchor: 'end', kind: 'line' },
+  ]);
+  const taken = [...corners.map((word) => wordBox(word, measured)), ...marks.map(markBox)];
+  const isFree = (word: DrawnWord) => {
+    const box = wordBox(word, measured);
+    return box.x >= plot.x && box.x + box.width <= right && !taken.some((other) => overlap(box, other, 4));
+  };
+  const popular = places.find(isFree) ?? places[0];
+  return popular ? [popular, ...corners] : corners;
+}
+
+function markBox({ x, y }: DrawnMark): Box {
+  return { x: x - 8, y: y - 8, width: 16, height: 16 };
+}
+
+/** The place that a word takes, in px. */
+export function wordBox(word: DrawnWord, measured: MeasuredText): Box {
+  const width = word.kind === 'class' ? word.text.length * 8.4 : measured(word.text, false);
+  const x = word.anchor === 'end' ? word.x - width : word.x;
+  return { x, y: word.y - 14, width, height: 19 };
+}
