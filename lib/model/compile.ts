@@ -10,7 +10,7 @@ import { neededSegments, offeredSegments } from './needed';
 import { type RecipeSpan, recipeSpans, runsOf } from './recipe-graph';
 import { type Child, type RecipePiece, readRecipe } from './recipe-piece';
 import { inSegment, type SegmentRange, type Segments, segmentsWithin } from './segments';
-import type { Thing } from './things';
+import type { Scope, Thing } from './things';
 
 /** The recipes of a period as one flat list, with what is and what is not known. */
 export interface Compiled extends Known {
@@ -22,13 +22,21 @@ export interface Compiled extends Known {
 
 /**
  * Turns recipes into flat lines, children first, and says of every thing and segment whether its cost is known.
- * Issues are raised for what the menu and the sales of the period need, on the first day on which they need it.
+ * Issues are raised for what the menu and the sales of the period need, on the first day on which they need it; where the scope is
+ * everything, for every recipe in force.
  */
-export function compile(things: readonly Thing[], segments: Segments, units: UnitReader, found: IssueList): Compiled {
+export function compile(
+  things: readonly Thing[],
+  segments: Segments,
+  units: UnitReader,
+  found: IssueList,
+  scope: Scope,
+): Compiled {
   const spans = recipeSpans(things, segments);
   const runs = runsOf(spans, segments.count);
   const offered = offeredSegments(things, segments);
-  const needed = neededSegments(offered, runs, spans, segments.count);
+  const wanted = scope === 'everything' ? new Uint8Array(offered.length).fill(1) : offered;
+  const needed = neededSegments(wanted, runs, spans, segments.count);
   const known = nothingKnown(things.length, segments.count);
   const list = lineList();
   const recipes = things.map((): RecipePiece[] => []);

@@ -8,7 +8,7 @@ import { sectionsOf } from './offered';
 import { upward } from './passes';
 import { type Segments, segmentsOf, segmentsWithin } from './segments';
 import { settingIssues } from './settings';
-import { type Thing, thingsOf } from './things';
+import { type Scope, type Thing, thingsOf } from './things';
 
 /** Unit costs in venue currency per base unit (portion, for what is plated); entry node * segments + segment. */
 export interface UnitCosts {
@@ -37,14 +37,17 @@ export interface CostedPeriod extends Compiled {
   readonly issues: readonly Issue[];
 }
 
-/** Compiles the facts of a venue for some days, once, and costs everything that was on the menu or sold in them. */
-export function costPeriod(facts: Facts, range: DayRange): CostedPeriod {
+/**
+ * Compiles the facts of a venue for some days, once, and costs everything that was on the menu or sold in them; with the scope
+ * everything also what was neither. The scope changes no figure, only for what there is one and an issue.
+ */
+export function costPeriod(facts: Facts, range: DayRange, scope: Scope = 'offered'): CostedPeriod {
   const units = unitReader(facts.venue.kitchenMeasures);
-  const things = thingsOf(facts, range, units);
+  const things = thingsOf(facts, range, units, scope);
   const segments = segmentsOf(range, things.flatMap(changesOf));
   const found = issueList();
   for (const issue of settingIssues(facts.venue)) found.add(issue);
-  const compiled = compile(things, segments, units, found);
+  const compiled = compile(things, segments, units, found, scope);
   const prices = { ...pricesBySegment(things, segments), estimate: compiled.estimates };
   const pass = (of: Float64Array): Float64Array => upward(compiled.lines, of, segments.count);
   return {

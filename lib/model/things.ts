@@ -8,6 +8,9 @@ import { type OwnMeasures, ownMeasures, type UnitReader } from './measure';
 import type { ChannelMenu } from './menu-price';
 import { type BasePrice, pricesInForce } from './price-book';
 
+/** What a period is costed for: what is on the menu or sold in it with all that goes into that, or everything that has a name. */
+export type Scope = 'offered' | 'everything';
+
 /** Something bought, made or sold, with all that is stated of it in the days of a period. */
 export interface Thing {
   readonly id: ItemId;
@@ -23,10 +26,11 @@ export interface Thing {
 }
 
 /**
- * What the figures of a period hang on: everything on the menu or sold in it, and everything its recipes reach, by name.
+ * What the figures of a period hang on: everything on the menu or sold in it (or whatever has a name, where the scope is everything),
+ * and everything its recipes reach, by name.
  * Names decide the order, not ids: the same facts loaded in another order give the same figures to the last bit.
  */
-export function thingsOf(facts: Facts, range: DayRange, units: UnitReader): readonly Thing[] {
+export function thingsOf(facts: Facts, range: DayRange, units: UnitReader, scope: Scope): readonly Thing[] {
   const recipesOf = grouped(facts.recipeVersions, (version) => version.item);
   const versionsOf = grouped(facts.ingredientVersions, (version) => version.item);
   const measuresOf = grouped(facts.namedMeasures, (measure) => measure.item);
@@ -71,6 +75,7 @@ export function thingsOf(facts: Facts, range: DayRange, units: UnitReader): read
 
   for (const id of salesOf.keys()) reach(id);
   for (const id of menuOf.keys()) if (isOffered(menuIn(id))) reach(id);
+  if (scope === 'everything') for (const id of itemOf.keys()) reach(id);
   for (const id of waiting) {
     for (const { fact } of things.get(id)?.recipes ?? []) {
       for (const line of fact.lines) reach(line.item);
