@@ -75,9 +75,10 @@ export function compile(
       const to = starts[index + 1] ?? span.to;
       const children = span.children.map((child) => childAt(child, from));
       const reading = readRecipe(thing, span, children, units);
-      const { amounts, measure } = knotted ? { amounts: span.lines.map(() => Number.NaN), measure: null } : reading;
+      const nothing = { amounts: span.lines.map(() => Number.NaN), measure: null, usable: Number.NaN };
+      const { amounts, measure, usable } = knotted ? nothing : reading;
       if (!knotted) for (const issue of reading.issues) raise(issue, node, from, to);
-      const piece = { ...span, from, to, amounts, measure };
+      const piece = { ...span, from, to, amounts, measure, usable };
       recipes[node]?.push(piece);
       extend(measures[node] ?? [], { from, to, measure });
       place(thing, node, piece, known, list, segments.count);

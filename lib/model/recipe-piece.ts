@@ -19,12 +19,15 @@ export interface RecipePiece extends RecipeSpan {
   readonly amounts: readonly number[];
   /** How the recipe itself is measured; null where what a batch gives is not known. */
   readonly measure: Measure | null;
+  /** Base units that one batch gives after what every batch loses, before breakage: 1 of a plate; NaN where that is not known. */
+  readonly usable: number;
 }
 
 /** Amounts, measure and issues of one version. */
 export interface RecipeReading {
   readonly amounts: readonly number[];
   readonly measure: Measure | null;
+  readonly usable: number;
   readonly issues: readonly Issue[];
 }
 
@@ -67,14 +70,14 @@ export function readRecipe(
   }
   if (!hasLines && standIn(thing, version) === null) issues.push({ code: 'no-lines', about: thing.name, facts: {} });
 
-  const batch = base === null ? null : outputs[base];
-  const made = batch === null ? Number.NaN : batch * (1 - version.breakage);
+  const usable = (base === null ? null : outputs[base]) ?? Number.NaN;
+  const made = usable * (1 - version.breakage);
   const amounts = quantities.map((quantity, index) => {
     const prepared = lines[index]?.as === 'prepared';
     const bought = prepared ? quantity / (children[index]?.measure?.usableYield ?? Number.NaN) : quantity;
     return bought / made;
   });
-  return { amounts, measure: base === null ? null : batchMeasure(base, outputs, thing.own), issues };
+  return { amounts, measure: base === null ? null : batchMeasure(base, outputs, thing.own), usable, issues };
 }
 
 /** The owner's estimate of a portion, where the thing is sold by the portion; a component is not. */
