@@ -2,6 +2,8 @@ import { type Day, type DayRange, parseDay } from '@/lib/core/days';
 import { periodNamed } from '@/lib/core/periods';
 import type { BaseUnit } from '@/lib/core/units';
 import type {
+  CoversDay,
+  ExchangeRate,
   Facts,
   IngredientVersion,
   Item,
@@ -13,8 +15,11 @@ import type {
   OfferChoice,
   OfferId,
   PricePoint,
+  PurchaseLine,
   RecipeVersion,
   SalesDay,
+  StockCount,
+  StockMove,
   VenueId,
   VenueSettings,
 } from '@/lib/model/facts';
@@ -34,6 +39,7 @@ type Price = Partial<Omit<PricePoint, 'offer' | 'price' | 'validFrom' | 'validTo
 };
 type Menu = Partial<Omit<MenuPrice, 'item' | 'price' | 'validFrom'>> & { readonly from?: string };
 type Sale = Partial<Omit<SalesDay, 'item' | 'day' | 'sold'>>;
+type Purchase = Partial<Omit<PurchaseLine, 'day' | 'deliveredOn'>> & { readonly delivered?: string };
 
 const MARRAM_HOUSE: VenueSettings = {
   id: 1 as VenueId,
@@ -74,6 +80,11 @@ export class Book {
   private readonly recipeVersions: RecipeVersion[] = [];
   private readonly menuPrices: MenuPrice[] = [];
   private readonly sales: SalesDay[] = [];
+  private readonly covers: CoversDay[] = [];
+  private readonly exchangeRates: ExchangeRate[] = [];
+  private readonly purchases: PurchaseLine[] = [];
+  private readonly counts: StockCount[] = [];
+  private readonly moves: StockMove[] = [];
 
   constructor(settings: Partial<VenueSettings> = {}) {
     this.venue = { ...MARRAM_HOUSE, ...settings };
@@ -199,22 +210,52 @@ export class Book {
     this.sales.push({ day: on, item, channel: 'dine_in', sold, comps: 0, net, soldWithoutRevenue: 0, ...stated });
   }
 
+  cover(on: string, covers: number): void {
+    this.covers.push({ day: day(on), covers });
+  }
+
+  rate(currency: string, from: string, rate: number): void {
+    this.exchangeRates.push({ currency, validFrom: day(from), rate });
+  }
+
+  /** A line of an invoice; without an invoice's number it is I1. */
+  buy(on: string, { delivered, ...stated }: Purchase): void {
+    this.purchases.push({
+      day: day(on),
+      deliveredOn: delivered ? day(delivered) : null,
+      supplier: 'Bay Dairy',
+      invoice: 'I1',
+      kind: 'goods',
+      offer: null,
+      packs: null,
+      quantity: null,
+      unit: null,
+      amount: null,
+      ...stated,
+    });
+  }
+
+  count(on: string, item: ItemId, quantity: number, unit: string, place: string | null = null): void {
+    this.counts.push({ day: day(on), item, part: null, quantity, unit, place });
+  }
+
+  move(
+    on: string,
+    item: ItemId,
+    quantity: number,
+    unit: string,
+    stated: Pick<StockMove, 'reason'> & Partial<StockMove>,
+  ) {
+    this.moves.push({ day: day(on), item, quantity, unit, value: null, otherVenue: null, ...stated });
+  }
+
   facts(): Facts {
     const { venue, items, ingredientVersions, namedMeasures, offers, offerChoices, pricePoints } = this;
-    const { recipeVersions, menuPrices, sales } = this;
+    const { recipeVersions, menuPrices, sales, covers, exchangeRates, purchases, counts, moves } = this;
     return {
       ...{ venue, items, ingredientVersions, namedMeasures, offers, offerChoices, pricePoints },
-      ...{ recipeVersions, menuPrices, sales, covers: [] },
-      ...{
-        yieldUses: [],
-        parts: [],
-        labourRates: [],
-        exchangeRates: [],
-        purchases: [],
-        counts: [],
-        moves: [],
-        trials: [],
-      },
+      ...{ recipeVersions, menuPrices, sales, covers, exchangeRates, purchases, counts, moves },
+      ...{ yieldUses: [], parts: [], labourRates: [], trials: [] },
     };
   }
 }

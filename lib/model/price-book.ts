@@ -1,6 +1,7 @@
 import { addDays, type Day, type DayRange } from '../core/days';
 import { byText } from '../core/grouped';
-import type { IngredientVersion, Offer, OfferChoice, PriceKind, PricePoint, VenueSettings } from './facts';
+import type { Exchange } from './exchange';
+import type { IngredientVersion, Offer, OfferChoice, PriceKind, PricePoint } from './facts';
 import { type InForce, inForce, onDay } from './in-force';
 import type { Issue } from './issue';
 import { inBase, ingredientMeasure, type Measure, missingBetween, type OwnMeasures, type UnitReader } from './measure';
@@ -17,18 +18,25 @@ export interface Buying {
 
 /** The price of one base unit in venue currency with the way back to it, or what is missing. */
 export type BasePrice =
-  | { readonly price: number; readonly offer: Offer; readonly point: PricePoint; readonly issue: null }
+  | {
+      readonly price: number;
+      readonly offer: Offer;
+      readonly point: PricePoint;
+      /** Venue currency for one unit of the price point's currency. */
+      readonly rate: number;
+      readonly issue: null;
+    }
   | { readonly price: null; readonly issue: Issue };
 
 /**
  * The price in force of an ingredient, as the days of the range on which it does not change. Days without a version in force are in none.
  *
- * p = pack price / (pack count * pack size in base units of the ingredient), in venue currency per base unit.
+ * p = pack price * rate / (pack count * pack size in base units of the ingredient), in venue currency per base unit.
  */
 export function pricesInForce(
   buying: Buying,
   range: DayRange,
-  venue: VenueSettings,
+  exchange: Exchange,
   units: UnitReader,
 ): readonly InForce<BasePrice>[] {
   const choices = inForce(buying.choices, range);
@@ -38,6 +46,9 @@ export function pricesInForce(
     changes.add(point.validFrom);
     if (point.validTo !== null) changes.add(addDays(point.validTo, 1));
   }
+  for (const currency of new Set(points.map((point) => point.currency))) {
+    for (const day of exchange.changesOf(currency)) changes.add(day);
+  }
   const days = [...changes.add(range.from)].filter((day) => day >= range.from && day < range.to).sort((a, b) => a - b);
   const spans: InForce<BasePrice>[] = [];
   const measureOf = new Map(buying.versions.map(({ fact }) => [fact, ingredientMeasure(fact, buying.own)]));
@@ -46,7 +57,7 @@ export function pricesInForce(
     const version = onDay(buying.versions, from);
     const measure = version === null ? undefined : measureOf.get(version);
     if (!measure) continue;
-    const fact = priceOn(buying, measure, onDay(choices, from), from, venue, units);
+    const fact = priceOn(buying, measure, onDay(choices, from), from, exchange, units);
     const before = spans.at(-1);
     if (before && before.to === from && samePrice(before.fact, fact)) spans[spans.length - 1] = { ...before, to };
     else spans.push({ from, to, fact });
@@ -65,7 +76,7 @@ function priceOn(
   measure: Measure,
   choice: OfferChoice | null,
   day: Day,
-  venue: VenueSettings,
+  exchange: Exchange,
   units: UnitReader,
 ): BasePrice {
   const missing = (code: Issue['code'], facts: Issue['facts']): BasePrice => ({
@@ -81,15 +92,19 @@ function priceOn(
   const { supplier, code } = offer;
   const point = pricePointInForce(buying.pointsOf(offer), day);
   if (point === null) return missing('no-price', { supplier, code });
-  if (point.currency !== null && point.currency !== venue.currency) {
-    return missing('no-exchange-rate', { currency: point.currency, supplier, code });
-  }
+  const rate = exchange.rateOn(point.currency, rateDay(point, day));
+  if (rate === null) return missing('no-exchange-rate', { currency: point.currency, supplier, code });
   const content = inBase(measure, offer.packCount * offer.packSize, offer.packUnit, units);
-  if (typeof content === 'number') return { price: point.price / content, offer, point, issue: null };
+  if (typeof content === 'number') return { price: (point.price * rate) / content, offer, point, rate, issue: null };
   if ('unknownUnit' in content)
     return missing('unknown-unit', { unit: content.unknownUnit, where: `${supplier} ${code}` });
   const facts = missingBetween(measure, content.from).join(' and ');
   return missing('pack-unit-mismatch', { unit: offer.packUnit, missing: facts, supplier, code });
+}
+
+/** An invoice was paid at the rate of its delivery; a price in force is what a delivery of that day would pay. */
+export function rateDay(point: PricePoint, day: Day): Day {
+  return point.kind === 'invoice' ? point.validFrom : day;
 }
 
 /** The chosen offer; one offer alone is chosen by itself. */

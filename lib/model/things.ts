@@ -2,6 +2,7 @@ import type { DayRange } from '../core/days';
 import { isWithin } from '../core/days';
 import { ascending, byText, grouped } from '../core/grouped';
 import { nameKey } from '../core/name-key';
+import { exchangeOf } from './exchange';
 import type { Facts, IngredientVersion, ItemId, ItemKind, RecipeVersion, SalesDay } from './facts';
 import { type InForce, inForce } from './in-force';
 import { type OwnMeasures, ownMeasures, type UnitReader } from './measure';
@@ -41,6 +42,7 @@ export function thingsOf(facts: Facts, range: DayRange, units: UnitReader, scope
     facts.sales.filter((sale) => isWithin(sale.day, range)),
     (sale) => sale.item,
   );
+  const exchange = exchangeOf(facts.exchangeRates, facts.venue.currency);
   const menuOf = grouped(facts.menuPrices, (price) => price.item);
 
   const things = new Map<ItemId, Thing>();
@@ -67,7 +69,7 @@ export function thingsOf(facts: Facts, range: DayRange, units: UnitReader, scope
       choices: choicesOf.get(id) ?? [],
       pointsOf: (offer: { readonly id: Facts['offers'][number]['id'] }) => pointsOf.get(offer.id) ?? [],
     };
-    const prices = item.kind === 'ingredient' ? pricesInForce(buying, range, facts.venue, units) : [];
+    const prices = item.kind === 'ingredient' ? pricesInForce(buying, range, exchange, units) : [];
     const sales = ascending(salesOf.get(id) ?? [], (a, b) => a.day - b.day || byText(a.channel, b.channel));
     things.set(id, { ...item, recipes, versions, prices, own, menu: menuIn(id), sales });
     waiting.push(id);
