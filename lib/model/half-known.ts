@@ -15,7 +15,7 @@ export interface LineCount {
  */
 export function lineCount(period: CostedPeriod, node: number, segment: number): LineCount {
   const { complete, estimated, recipes, segments } = period;
-  const at = (table: Uint8Array, child: number): number => table[child * segments.count + segment] ?? 0;
+  const at = (table: Uint8Array, child: number): number => table[child * segments.count + segment] as number;
   const leadsOn = (child: number): boolean => {
     const piece = inSegment(recipes[child] ?? [], segment);
     return piece !== null && piece.lines.length + piece.version.refusedLines > 0 && at(estimated, child) !== WHOLE;

@@ -16,7 +16,7 @@ export function inForce<Fact extends { readonly validFrom: Day | null }>(
   facts: readonly Fact[],
   range: DayRange,
 ): readonly InForce<Fact>[] {
-  const dated = ascending(facts, (a, b) => start(a) - start(b) || 0);
+  const dated = ascending(facts, (a, b) => start(a) - start(b));
   return dated.flatMap((fact, index) => {
     const from = Math.max(range.from, start(fact)) as Day;
     const next = dated[index + 1];

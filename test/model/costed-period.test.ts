@@ -250,6 +250,15 @@ describe('costPeriod: what is sold', () => {
     expect(plateOn(book.facts(), both).estimated).toBe(true);
     book.menu(tart, 9);
     expect(plateOn(book.facts(), tart).estimated).toBe(false);
+    book.recipe(tart, { from: '2026-10-10' }, [1, 'g', book.ingredient('Almond', 'g', 1)]);
+    book.recipe(soufflé, { from: '2026-10-20' }, [1, 'g', tart], [1, 'each', tart]);
+    const marked = ['2026-10-09', '2026-10-10', '2026-10-20'].map((on) => plateOn(book.facts(), both, on));
+    expect(marked.map(({ estimated, complete }) => [estimated, complete])).toEqual([
+      [true, true],
+      [true, true],
+      [false, false],
+    ]);
+    expect(plateOn(book.facts(), tart, '2026-10-10').estimated).toBe(false);
   });
 
   test('costPeriod(an estimate of 0) is known to be free', () => {

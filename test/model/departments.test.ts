@@ -44,6 +44,8 @@ describe('itemDepartment', () => {
     const { book, cup, wine } = cellar();
     expect(departmentOf(book, cup)).toBe('packaging');
     expect(departmentOf(book, wine)).toBe('drink');
+    book.ingredientVersion(wine, 'ml', { department: 'food', from: '2026-10-15' });
+    expect(departmentOf(book, wine)).toBe('food');
   });
 });
 

@@ -67,6 +67,20 @@ describe('lineCount', () => {
     expect(plateOn(book.facts(), both)).toMatchObject({ complete: false, total: 3 });
   });
 
+  test('lineCount(a recipe of one line) leads on through it', () => {
+    const book = new Book();
+    const [a, b, c] = ['A', 'B', 'C'].map((name) => book.ingredient(name, 'g', name === 'C' ? null : 1)) as [
+      ItemId,
+      ItemId,
+      ItemId,
+    ];
+    const inner = book.component('Inner', { yields: [3, 'g'] }, [1, 'g', a], [1, 'g', b], [1, 'g', c]);
+    const outer = book.component('Outer', { yields: [3, 'g'] }, [3, 'g', inner]);
+    const dish = book.dish('Plate', {}, [3, 'g', outer]);
+    book.menu(dish, 9);
+    expect(counted(book, dish)).toEqual({ lines: 3, missing: 1 });
+  });
+
   test('lineCount(a plate without recipe) has no lines', () => {
     const book = new Book();
     const dish = book.item('dish', 'Pavlova');

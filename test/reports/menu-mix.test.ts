@@ -117,6 +117,39 @@ describe('menuMix: figures', () => {
     });
   });
 
+  test('menuMix(an item half known on several days) counts the worst of them, and has a floor if anything is known on any', () => {
+    const book = new Book();
+    const leaf = book.ingredient('Leaf', 'each', null);
+    const plum = book.ingredient('Plum', 'each', 0.5);
+    const tart = book.dish('Tart', {}, [1, 'each', leaf]);
+    book.recipe(tart, { from: '2026-10-05' }, [1, 'each', leaf], [4, 'each', plum]);
+    book.recipe(tart, { from: '2026-10-09' }, [1, 'each', leaf], [1, 'each', leaf], [4, 'each', plum]);
+    book.recipe(tart, { from: '2026-10-13' }, [2, 'each', leaf], [2, 'each', leaf]);
+    for (const on of ['2026-10-04', '2026-10-05']) book.sell(tart, on, 1, 10);
+    expect(itemNamed(mixOf(book), 'Tart').halfKnown).toEqual({ floor: 1, lines: 1, missing: 1 });
+    book.sell(tart, '2026-10-09', 1, 10);
+    book.sell(tart, '2026-10-13', 1, 10);
+    expect(itemNamed(mixOf(book), 'Tart').halfKnown).toEqual({ floor: 1, lines: 3, missing: 2 });
+  });
+
+  test('menuMix(an item without recipe, or never served) has neither cost nor floor', () => {
+    const book = new Book();
+    const pavlova = book.item('dish', 'Pavlova');
+    book.menu(pavlova, 12);
+    book.sell(pavlova, '2026-10-01', 2, 24);
+    const tart = book.dish('Tart', { estimatedCost: 2 });
+    book.sell(tart, '2026-10-01', -1, -10); // a void of the month before
+    const mix = mixOf(book);
+    expect(itemNamed(mix, 'Pavlova')).toMatchObject({ plateCost: null, halfKnown: null });
+    expect(itemNamed(mix, 'Tart')).toMatchObject({
+      sold: -1,
+      netPrice: null,
+      plateCost: null,
+      halfKnown: null,
+      margin: null,
+    });
+  });
+
   test('menuMix(on the menu, none sold) counts in n with share 0, at the mean menu price and the mean cost of its days on sale', () => {
     const book = new Book();
     const plum = book.item('ingredient', 'Plum');
