@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { shapesOfSections } from '@/app/_ui/mark-shape';
 import { planeFacts } from '@/app/_ui/mix-plane/plane-facts';
-import { drawnMarks } from '@/app/_ui/mix-plane/plane-layout';
+import { drawnMarks, namedCurves } from '@/app/_ui/mix-plane/plane-layout';
+import { plotWords } from '@/app/_ui/mix-plane/plane-words';
 import { HALF_AXIS } from '@/app/_ui/mix-plane/region';
 import { plainText } from '@/lib/format/phrase';
 import { october } from '../format/october';
@@ -71,4 +72,25 @@ test('drawnMarks(facts, scales, plot) follows the word where a settled dish’s 
   expect(drawnMarks({ ...facts, marks: settled }, scales, plot).every(({ doubtPath }) => doubtPath === null)).toBe(
     true,
   );
+});
+
+test('namedCurves(curves, nameOf, plot) leaves out names that would touch, the lower sum first', () => {
+  const curves = [100, 140, 300, 500].map((x, index) => ({ level: (index + 1) * 25_000_000, path: '', x }));
+  const plot = { x: 50, y: 0, width: 460, height: 300 };
+  const names = namedCurves(curves, (level) => level.toLocaleString('en-GB'), plot);
+  expect(names.map(({ level }) => level)).toEqual([75_000_000, 50_000_000]);
+});
+
+test('plotWords(facts, marks) move out of the way of marks, and name the upright line where it is free', () => {
+  const plot = { x: 50, y: 30, width: 800, height: 500 };
+  const scales = { x: (share: number) => 50 + share * 5000, y: (margin: number) => 530 - margin * 50 };
+  const measured = (text: string) => text.length * 7;
+  const [one] = drawnMarks(facts, scales, plot);
+  if (!one) throw new Error('no mark');
+  const clear = plotWords(facts, [], scales, plot, measured);
+  expect(clear.map(({ key }) => key)).toEqual(['popular', 'puzzle', 'star', 'dog', 'plowhorse']);
+  const inTheWay = clear.map(({ x, y, anchor }) => ({ ...one, x: anchor === 'end' ? x - 10 : x + 10, y: y - 6 }));
+  plotWords(facts, inTheWay, scales, plot, measured).forEach((word, index) => {
+    expect([word.x, word.y]).not.toEqual([clear[index]?.x, clear[index]?.y]);
+  });
 });

@@ -36,13 +36,15 @@ export async function PicturePanel({ asked }: { asked: Asked }) {
           <MixPlane facts={facts} first={first} />
         )}
         <figcaption className={styles.caption}>
-          <ul className={styles.legend} aria-label={PLANE.sections}>
-            {shown.map(([section, shape]) => (
-              <li key={section ?? ''}>
-                <Mark shape={shape} hollow={false} /> {section ?? PLANE.noSection}
-              </li>
-            ))}
-          </ul>
+          {shown.some(([section]) => section !== null) && (
+            <ul className={styles.legend} aria-label={PLANE.sections}>
+              {shown.map(([section, shape]) => (
+                <li key={section ?? ''}>
+                  <Mark shape={shape} hollow={false} /> {section ?? PLANE.noSection}
+                </li>
+              ))}
+            </ul>
+          )}
           {missing.length > 0 && (
             <p>
               <Said phrase={missing} />

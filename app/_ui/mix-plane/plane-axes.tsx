@@ -14,13 +14,23 @@ interface TickPlace {
   readonly payload: { readonly value: number };
 }
 
+function marginTicks({ margin }: PlaneDomain, size: PlaneSize): number[] {
+  return niceTicks(margin[0], margin[1], size.ticks.margin);
+}
+
+/** The figures that stand at the margin axis. */
+export function marginFigures(domain: PlaneDomain, size: PlaneSize, locale: string): readonly string[] {
+  const ticks = marginTicks(domain, size);
+  return ticks.map((tick) => figure(tick, locale, tickDecimals(ticks)));
+}
+
 /**
  * The chart's two axes: their scales, ticks and figures. The axis lines are drawn with the marks, since they span what was measured.
  * Called as a function and not as a component, because the chart looks for its axes among its own children.
  */
 export function planeAxes(domain: PlaneDomain, size: PlaneSize, locale: string, hideMarginNear: number | null) {
   const shares = niceTicks(domain.share[0] * 100, domain.share[1] * 100, size.ticks.share);
-  const margins = niceTicks(domain.margin[0], domain.margin[1], size.ticks.margin);
+  const margins = marginTicks(domain, size);
   const shareDecimals = tickDecimals(shares);
   const marginDecimals = tickDecimals(margins);
   const pxPerUnit = (size.height - size.top - size.bottom) / (domain.margin[1] - domain.margin[0]);

@@ -2,18 +2,18 @@
 
 import { useMemo } from 'react';
 import { ScatterChart } from 'recharts';
-import { planeAxes } from './plane-axes';
+import { marginFigures, planeAxes } from './plane-axes';
 import type { PlaneChoice } from './plane-choice';
 import { planeDomain } from './plane-domain';
 import { PlaneDrawing } from './plane-drawing';
 import type { PlaneFacts } from './plane-mark';
-import type { PlaneSize } from './plane-size';
+import { type PlaneSize, withRoomFor } from './plane-size';
 import { useMeasuredText } from './use-measured-text';
 
 /** One drawing of the plane, for one width. The chart brings scales, axes and plot area; the rest is drawn here. */
 export default function PlaneChart({
   facts,
-  size,
+  size: drawnFor,
   choice,
 }: {
   facts: PlaneFacts;
@@ -21,6 +21,15 @@ export default function PlaneChart({
   choice: PlaneChoice | null;
 }) {
   const domain = useMemo(() => planeDomain(facts), [facts]);
+  const size = useMemo(() => {
+    const figures = marginFigures(domain, drawnFor, facts.locale);
+    const { margin } = facts;
+    return withRoomFor(
+      drawnFor,
+      margin && !drawnFor.namesMargin ? [...figures, margin.atAxis] : figures,
+      margin ? margin.words : [],
+    );
+  }, [domain, drawnFor, facts]);
   const measured = useMeasuredText(size.labelPx);
   return (
     <ScatterChart

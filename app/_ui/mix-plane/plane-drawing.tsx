@@ -11,7 +11,7 @@ import type { PlaneChoice } from './plane-choice';
 import type { PlaneDomain } from './plane-domain';
 import { PlaneFrame } from './plane-frame';
 import { placedLabels } from './plane-labels';
-import { drawnCurves, drawnMarks } from './plane-layout';
+import { drawnCurves, drawnMarks, namedCurves } from './plane-layout';
 import type { PlaneFacts } from './plane-mark';
 import { PlaneMarks } from './plane-marks';
 import type { PlaneSize } from './plane-size';
@@ -42,7 +42,8 @@ export function PlaneDrawing({
     const words = measured ? plotWords(facts, marks, scales, plot, measured) : [];
     const labels = measured ? placedLabels(marks, facts, scales, plot, words, size, measured) : [];
     const curves = drawnCurves(domain, facts.sold, scales, size.namesMargin ? 6 : 4);
-    return { scales, marks, words, labels, curves };
+    const names = namedCurves(curves, (level) => figure(level, facts.locale, { least: 0, most: 2 }), plot);
+    return { scales, marks, words, labels, curves, names };
   }, [plot, xScale, yScale, facts, domain, size, measured]);
   if (!plot || !drawn) return null;
   const chosen = choice?.chosen === null || choice?.chosen === undefined ? undefined : drawn.marks[choice.chosen];
@@ -76,13 +77,11 @@ export function PlaneDrawing({
       >
         {contributionAxis(facts.currencySign, !size.namesMargin)}
       </text>
-      {drawn.curves
-        .filter(({ x }) => x > plot.x + 16 && x < plot.x + plot.width - 18)
-        .map(({ level, x }) => (
-          <text key={level} className={styles.faint} x={x} y={plot.y - 8} textAnchor="middle">
-            {figure(level, facts.locale, { least: 0, most: 2 })}
-          </text>
-        ))}
+      {drawn.names.map(({ level, x, name }) => (
+        <text key={level} className={styles.faint} x={x} y={plot.y - 8} textAnchor="middle">
+          {name}
+        </text>
+      ))}
       <PlaneMarks marks={drawn.marks} labels={drawn.labels} id={id} clip={clip} size={size}>
         <PlaneFrame
           facts={facts}

@@ -60,3 +60,23 @@ export function drawnCurves(domain: PlaneDomain, sold: number, { x, y }: Scales,
     x: x(points[0]?.[0] ?? 0),
   }));
 }
+
+/**
+ * The curves whose names fit above the plot, from the right: where two names would touch, the lower sum goes without one. A name is
+ * about `pxPerLetter` wide for each letter.
+ */
+export function namedCurves(
+  curves: readonly DrawnCurve[],
+  nameOf: (level: number) => string,
+  plot: Box,
+  pxPerLetter = 6.4,
+): readonly (DrawnCurve & { readonly name: string })[] {
+  let free = plot.x + plot.width + 4;
+  return [...curves].reverse().flatMap((curve) => {
+    const name = nameOf(curve.level);
+    const half = (name.length * pxPerLetter) / 2;
+    if (curve.x + half > free || curve.x - half < plot.x) return [];
+    free = curve.x - half - 10;
+    return [{ ...curve, name }];
+  });
+}

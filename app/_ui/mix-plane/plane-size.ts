@@ -46,3 +46,19 @@ export const NARROW: PlaneSize = {
 export function planeSizeFor(width: number): PlaneSize {
   return width >= WIDE.width ? WIDE : width >= MIDDLE.width ? MIDDLE : NARROW;
 }
+
+/** Px of a figure at 13 px, and what stands between it and the plot. */
+const PX_PER_LETTER = 7;
+const BESIDE_AXIS = 16;
+const BESIDE_LINE = 10;
+
+/** The drawing with room at its sides for what has to stand there, where the currency has long figures. */
+export function withRoomFor(size: PlaneSize, atLeft: readonly string[], atRight: readonly string[]): PlaneSize {
+  const longest = (texts: readonly string[]) =>
+    texts.reduce((most, text) => Math.max(most, text.length), 0) * PX_PER_LETTER;
+  return {
+    ...size,
+    left: Math.max(size.left, longest(atLeft) + BESIDE_AXIS),
+    right: size.namesMargin ? Math.max(size.right, longest(atRight) + BESIDE_LINE) : size.right,
+  };
+}

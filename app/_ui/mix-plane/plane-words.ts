@@ -17,6 +17,15 @@ export interface DrawnWord {
 }
 
 const CLASS_PX = 17;
+/** How far a class word may go from its corner, along and into the plot, to cover no mark; px. */
+const CORNER_STEPS = [
+  [0, 0],
+  [24, 0],
+  [48, 0],
+  [0, 22],
+  [24, 22],
+  [80, 0],
+] as const;
 
 /** The words that stand in the plot: the classes in the corners, and the name of the upright line where it covers no mark. */
 export function plotWords(
@@ -29,29 +38,34 @@ export function plotWords(
   if (!popularity || !margin) return [];
   const right = plot.x + plot.width;
   const bottom = plot.y + plot.height;
-  const corner = (text: string, at: number, y: number, anchor: 'start' | 'end'): DrawnWord => ({
-    key: text,
-    text,
-    x: at,
-    y,
-    anchor,
-    kind: 'class',
-  });
+  const taken = marks.map(markBox);
+  const corner = (text: string, isLeft: boolean, isTop: boolean): DrawnWord => {
+    const place = (along: number, up: number): DrawnWord => ({
+      key: text,
+      text,
+      x: isLeft ? plot.x + 4 + along : right - along,
+      y: isTop ? plot.y + CLASS_PX + up : bottom - 6 - up,
+      anchor: isLeft ? 'start' : 'end',
+      kind: 'class',
+    });
+    const isFree = (word: DrawnWord) => !taken.some((box) => overlap(wordBox(word, measured), box, 2));
+    return CORNER_STEPS.map(([along, up]) => place(along, up)).find(isFree) ?? place(0, 0);
+  };
   const corners = [
-    corner('puzzle', plot.x + 4, plot.y + CLASS_PX, 'start'),
-    corner('star', right, plot.y + CLASS_PX, 'end'),
-    corner('dog', plot.x + 4, bottom - 6, 'start'),
-    corner('plowhorse', right, bottom - 6, 'end'),
+    corner('puzzle', true, true),
+    corner('star', false, true),
+    corner('dog', true, false),
+    corner('plowhorse', false, false),
   ];
   const heights = [bottom - 6, bottom - 28, plot.y + 14, plot.y + 36, bottom - 50, plot.y + 58];
   const places = heights.flatMap((y): DrawnWord[] => [
     { key: 'popular', text: popularity.words, x: x(popularity.high) + 6, y, anchor: 'start', kind: 'line' },
     { key: 'popular', text: popularity.words, x: x(popularity.low) - 6, y, anchor: 'end', kind: 'line' },
   ]);
-  const taken = [...corners.map((word) => wordBox(word, measured)), ...marks.map(markBox)];
+  const blocked = [...corners.map((word) => wordBox(word, measured)), ...taken];
   const isFree = (word: DrawnWord) => {
     const box = wordBox(word, measured);
-    return box.x >= plot.x && box.x + box.width <= right && !taken.some((other) => overlap(box, other, 4));
+    return box.x >= plot.x && box.x + box.width <= right && !blocked.some((other) => overlap(box, other, 4));
   };
   const popular = places.find(isFree) ?? places[0];
   return popular ? [popular, ...corners] : corners;
