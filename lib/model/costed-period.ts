@@ -6,6 +6,7 @@ import { issueList } from './issue-list';
 import { unitReader } from './measure';
 import { sectionsOf } from './offered';
 import { upward } from './passes';
+import { boughtGoods, invoicePoints, purchaseIssues } from './purchases';
 import { type Segments, segmentsOf, segmentsWithin } from './segments';
 import { settingIssues } from './settings';
 import { type Scope, type Thing, thingsOf } from './things';
@@ -43,10 +44,12 @@ export interface CostedPeriod extends Compiled {
  */
 export function costPeriod(facts: Facts, range: DayRange, scope: Scope = 'offered'): CostedPeriod {
   const units = unitReader(facts.venue.kitchenMeasures);
-  const things = thingsOf(facts, range, units, scope);
+  const bought = boughtGoods(facts, units);
+  const pricePoints = [...facts.pricePoints, ...invoicePoints(bought)];
+  const things = thingsOf({ ...facts, pricePoints }, range, units, scope);
   const segments = segmentsOf(range, things.flatMap(changesOf));
   const found = issueList();
-  for (const issue of settingIssues(facts.venue)) found.add(issue);
+  for (const issue of [...settingIssues(facts.venue), ...purchaseIssues(bought, range)]) found.add(issue);
   const compiled = compile(things, segments, units, found, scope);
   const prices = { ...pricesBySegment(things, segments), estimate: compiled.estimates };
   const pass = (of: Float64Array): Float64Array => upward(compiled.lines, of, segments.count);

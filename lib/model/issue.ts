@@ -19,6 +19,10 @@ export const ISSUE_CODES = [
   'offer-not-chosen', // several offers, none chosen. facts: offers[]
   'no-price', // the chosen offer has no price in force that day. facts: supplier, code
   'no-exchange-rate', // facts: currency
+  'price-waits', // an invoice price more than 20 % off what was known enters no cost until a yes. facts: supplier, code, invoice, price, last
+  'goods-without-quantity', // a delivered line that says neither packs nor weight. facts: supplier, code, invoice
+  'goods-without-value', // goods received, not invoiced, and no price to take. facts: supplier, code
+  'portions-above-covers', // about: the day. facts: portions, covers, each (most that one guest could order)
   'unknown-unit', // facts: unit, where (recipe or offer)
   'pack-unit-mismatch', // pack unit in another dimension and no way across. facts: unit, missing
   'no-density', // facts: recipe, unit

@@ -137,6 +137,18 @@ export function pricePointInForce(points: readonly PricePoint[], day: Day): Pric
   return null;
 }
 
+/** The price point of one kind that an order of so many packs meets on a day: that of the largest minimum within it, the latest of those. */
+export function priceFor(points: readonly PricePoint[], kind: PriceKind, day: Day, packs: number): PricePoint | null {
+  let best: PricePoint | null = null;
+  for (const point of points) {
+    if (point.kind !== kind || point.validFrom > day || (point.validTo !== null && point.validTo < day)) continue;
+    if (minimum(point) > Math.max(1, packs)) continue;
+    const larger = best === null ? 1 : minimum(point) - minimum(best);
+    if (best === null || larger > 0 || (larger === 0 && point.validFrom > best.validFrom)) best = point;
+  }
+  return best;
+}
+
 /** A minimum of one pack or less asks for nothing. */
 const minimum = (point: PricePoint): number => Math.max(1, point.minimumPacks ?? 1);
 

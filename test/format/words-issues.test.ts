@@ -23,6 +23,11 @@ const FACTS = {
   days: 9,
   needed: 10,
   revenue: '-12.00',
+  invoice: 'BD-77',
+  price: 12.5,
+  last: 10,
+  covers: 2,
+  each: 1,
 };
 
 describe.each(ISSUE_CODES.map((code) => ({ code })))('issueText($code)', ({ code }) => {
@@ -42,4 +47,15 @@ test('issueText(stand-in-revenue) counts one portion in the singular', () => {
   const about = 'Lemon choux';
   expect(issueText({ code: 'stand-in-revenue', about, facts: { portions: 1 } })).toMatch(/^1 portion of Lemon choux/);
   expect(issueText({ code: 'stand-in-revenue', about, facts: { portions: 2 } })).toMatch(/^2 portions of Lemon choux/);
+});
+
+describe("issueText('price-waits')", () => {
+  const waits = (price: number, last: number) =>
+    issueText({ code: 'price-waits', about: 'Double cream', facts: { ...FACTS, price, last } });
+
+  test('says how far the price is from the last one, and to which side', () => {
+    expect(waits(12.5, 10)).toContain('at a price 25 % above the last one');
+    expect(waits(7, 10)).toContain('at a price 30 % below the last one');
+    expect(waits(7, 0)).toContain('at a price far from the last one');
+  });
 });

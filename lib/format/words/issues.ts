@@ -12,6 +12,14 @@ const listed = (names: readonly string[]): string =>
 const counted = (count: string, single: string, plural: string): string =>
   `${count} ${count === '1' ? single : plural}`;
 
+/** How far an invoice price is from the last: 25 % above. */
+function apart(facts: Facts): string {
+  const share = Number(facts.price) / Number(facts.last) - 1;
+  return Number.isFinite(share)
+    ? `${Math.round(Math.abs(share) * 100)} % ${share < 0 ? 'below' : 'above'}`
+    : 'far from';
+}
+
 /** What is missing, and how to mend it: one sentence or two for each rule, with the particulars in place. */
 const SENTENCES: Readonly<Record<IssueCode, (about: string, facts: Facts) => string>> = {
   'setting-defaulted': (_, f) =>
@@ -23,6 +31,14 @@ const SENTENCES: Readonly<Record<IssueCode, (about: string, facts: Facts) => str
     `${about} has no price in force: ${one(f, 'supplier')} ${one(f, 'code')}. Add one to offer_prices.csv, agreed, list or invoice.`,
   'no-exchange-rate': (about, f) =>
     `${about} is priced in ${one(f, 'currency')} and there is no rate for it. Price it in the venue’s currency, or add the rate to exchange_rates.csv.`,
+  'price-waits': (about, f) =>
+    `${about} came at a price ${apart(f)} the last one (${one(f, 'supplier')} ${one(f, 'code')}, invoice ${one(f, 'invoice')}), and enters no cost until someone says yes. Check the invoice; if it is right, add the price to offer_prices.csv as agreed, list or invoice.`,
+  'goods-without-quantity': (about, f) =>
+    `${about} came from ${one(f, 'supplier')} (${one(f, 'code')}, invoice ${one(f, 'invoice')}) and nobody said how much. Add packs, or quantity and unit, to purchases.csv.`,
+  'goods-without-value': (about, f) =>
+    `${about} came from ${one(f, 'supplier')} (${one(f, 'code')}) without an invoice, and there is no price to stand in. Add an agreed price to offer_prices.csv.`,
+  'portions-above-covers': (about, f) =>
+    `On ${about} ${counted(one(f, 'portions'), 'portion', 'portions')} went to ${counted(one(f, 'covers'), 'cover', 'covers')}, more than ${one(f, 'each')} each. Check sales.csv and covers.csv for that day.`,
   'unknown-unit': (about, f) =>
     `${about} is used in “${one(f, 'unit')}” in ${one(f, 'where')}, which is no unit. Write g, ml, each or another unit, or say what one ${one(f, 'unit')} is in measures.csv.`,
   'pack-unit-mismatch': (about, f) =>
