@@ -21,8 +21,8 @@ const CLASS_PX = 17;
 const CORNER_STEPS = [
   [0, 0],
   [24, 0],
-  [48, 0],
   [0, 22],
+  [48, 0],
   [24, 22],
   [80, 0],
 ] as const;
@@ -48,7 +48,7 @@ export function plotWords(
       anchor: isLeft ? 'start' : 'end',
       kind: 'class',
     });
-    const isFree = (word: DrawnWord) => !taken.some((box) => overlap(wordBox(word, measured), box, 2));
+    const isFree = (word: DrawnWord) => !taken.some((box) => overlap(wordBox(word, measured), box, 0));
     return CORNER_STEPS.map(([along, up]) => place(along, up)).find(isFree) ?? place(0, 0);
   };
   const corners = [
@@ -72,12 +72,12 @@ export function plotWords(
 }
 
 function markBox({ x, y }: DrawnMark): Box {
-  return { x: x - 8, y: y - 8, width: 16, height: 16 };
+  return { x: x - 7, y: y - 7, width: 14, height: 14 };
 }
 
 /** The place that a word takes, in px. */
 export function wordBox(word: DrawnWord, measured: MeasuredText): Box {
   const width = word.kind === 'class' ? word.text.length * 8.4 : measured(word.text, false);
   const x = word.anchor === 'end' ? word.x - width : word.x;
-  return { x, y: word.y - 14, width, height: 19 };
+  return { x, y: word.y - 12, width, height: 15 };
 }
