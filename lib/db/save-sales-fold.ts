@@ -1,5 +1,14 @@
 import type { VenueTx } from './in-venue';
 
+// Rows that a later load superseded still count: they decide what their own load said.
+const refusedBy = (tx: VenueTx): string =>
+  `from waiting_row where venue_id = ${tx.venue} and kind = 'sales' and status <> 'dismissed'`;
+
+/** A query for the loads with a row whose day could not be read: they withdraw nothing. */
+export function undatedLoads(tx: VenueTx): string {
+  return `select load_id ${refusedBy(tx)} and day is null`;
+}
+
 /**
  * Works out anew what each load says of some days (a query for source and day), oldest load first: its own sums, and as long as one of its
  * rows is refused the sums of the load before that it does not name again. So the days come out as if what is known now had been known
@@ -9,8 +18,8 @@ export async function foldDays(tx: VenueTx, days: string): Promise<void> {
   await tx.bulk.query('drop table if exists fold_scope');
   await tx.bulk.query(`create temporary table fold_scope on commit drop as
     select s.source, s.day, s.load_id, lag(s.load_id) over (partition by s.source, s.day order by s.load_id) as before,
-           not exists (select from waiting_row w where w.venue_id = s.venue_id and w.kind = 'sales' and w.load_id = s.load_id
-             and w.status <> 'dismissed' and w.rule <> 'outside-days' and (w.day = s.day or w.day is null)) as complete
+           (s.load_id, s.day) not in (select load_id, day ${refusedBy(tx)} and day is not null and rule <> 'outside-days')
+             and s.load_id not in (${undatedLoads(tx)}) as complete
     from load_scope s join (${days}) d on d.source = s.source and d.day = s.day
     where s.venue_id = ${tx.venue} and s.kind = 'sales'`);
   await tx.bulk.query(

@@ -1,5 +1,6 @@
 import type { VenueTx } from './in-venue';
 import type { SalesLoad } from './save-sales';
+import { undatedLoads } from './save-sales-fold';
 
 const SAME = 'line, raw, rule, about_column, about_value, facts';
 const INSERT = `insert into waiting_row
@@ -31,11 +32,19 @@ async function keepPlaced(tx: VenueTx, { load, source }: SalesLoad): Promise<boo
     [tx.venue, source],
   );
   const refused = `select day, ${SAME} from refused_sale where day is not null and rule <> 'outside-days'`;
-  const there = `select w.day, ${SAME} from waiting_row w join replaced_sale p on p.id = w.id where w.venue_id = $1`;
+  // against what the load that is live for the day had refused; on a closed day nothing becomes live, so against all that is replaced
+  const there = `select w.day, ${SAME} from waiting_row w join sale_scope d on d.day = w.day
+    left join (select distinct day, load_id from sale_live) l on l.day = w.day
+    where w.venue_id = $1 and w.kind = 'sales' and w.source = $2 and w.status <> 'superseded' and (w.load_id = l.load_id or d.closed and w.id in (select id from replaced_sale))`;
   await tx.bulk.query(
     `update sale_scope set waiting_differs = true where day in (select day from (
        (${refused} except all (${there})) union all ((${there}) except all ${refused})) differing)`,
-    [tx.venue],
+    [tx.venue, source],
+  );
+  await tx.bulk.query(
+    `update sale_scope d set waiting_differs = true from sale_live l
+     where l.day = d.day and not d.closed
+       and exists (select from refused_sale r where r.day is null) <> (l.load_id in (${undatedLoads(tx)}))`,
   );
   const altered = 'select day from sale_scope where waiting_differs or (facts_differ and not closed)';
   const gone = await tx.bulk.query(

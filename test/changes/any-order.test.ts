@@ -165,3 +165,38 @@ test('loadFolder of two exports of one source, in their order, stores the same w
     { numRuns: Math.min(20, soak) },
   );
 }, 1_200_000);
+
+test('loadFolder of any exports of one source stores the same whether names are known before, between or after them', async () => {
+  const row = fc
+    .record({
+      date: fc.constantFrom('2026-10-01', '2026-10-02', '2026-10-01', '2026-10-02', '1/10/2026'),
+      item: fc.constantFrom('Posset', 'Eclair', 'Plum tart', 'Nobody knows'),
+      sold: fc.constantFrom('1', '2', '3', '1', '2', '3', 'some'),
+    })
+    .map(({ date, item, sold }) => `${date},${item},${sold}`);
+  const exports = fc.array(fc.uniqueArray(row, { minLength: 1, maxLength: 4 }), { minLength: 2, maxLength: 4 });
+  await fc.assert(
+    fc.asyncProperty(exports, fc.nat(4), fc.nat(4), async (each, menuAt, recipesAt) => {
+      const files: Record<string, Files[string]> = {
+        'menu.csv': HOUSE['menu.csv'] ?? '',
+        'recipes.csv': ['recipe,kind,valid_from', 'Eclair,dish,', 'Plum tart,dish,'],
+      };
+      const names = each.map((rows, place) => {
+        files[`sales-${place}.csv`] = ['date,item,sold', ...rows];
+        return `sales-${place}.csv`;
+      });
+      const order = [...names];
+      order.splice(Math.min(menuAt, order.length), 0, 'menu.csv');
+      order.splice(Math.min(recipesAt, order.length), 0, 'recipes.csv');
+      const { facts } = await loadedIn(['menu.csv', 'recipes.csv', ...names], files);
+      const { venue, facts: other } = await loadedIn(order, files);
+      expect(other).toEqual(facts);
+      const at = await revision(db, venue);
+      const last = names.at(-1) ?? '';
+      await loadFolder(db, file(last, files[last] ?? ''), { venue });
+      expect(await revision(db, venue)).toBe(at);
+      expect(await stored(db, venue)).toEqual(facts);
+    }),
+    { numRuns: soak * 2 },
+  );
+}, 1_200_000);
