@@ -9,23 +9,30 @@ import type {
   Item,
   ItemId,
   ItemKind,
+  LabourRate,
   MenuPrice,
   NamedMeasure,
   Offer,
   OfferChoice,
   OfferId,
+  Part,
   PricePoint,
   PurchaseLine,
+  RecipeLine,
   RecipeVersion,
   SalesDay,
   StockCount,
   StockMove,
+  Trial,
   VenueId,
   VenueSettings,
+  YieldUse,
 } from '@/lib/model/facts';
 
-/** quantity, unit, item and, where it is not prepared, bought */
-export type Line = readonly [quantity: number, unit: string, item: ItemId, as?: 'prepared' | 'bought'];
+type LineDetail = Partial<Omit<RecipeLine, 'position' | 'item' | 'quantity' | 'unit'>>;
+
+/** quantity, unit, item and, where it is not prepared, bought; or whatever else the line says */
+export type Line = readonly [quantity: number, unit: string, item: ItemId, as?: 'prepared' | 'bought' | LineDetail];
 
 type Recipe = Partial<Omit<RecipeVersion, 'item' | 'validFrom' | 'lines'>> & {
   readonly from?: string;
@@ -51,6 +58,7 @@ const MARRAM_HOUSE: VenueSettings = {
   popularityFactor: 0.7,
   qFactor: 0,
   targetFoodCost: null,
+  periods: 'months',
   defaulted: [],
 };
 
@@ -80,6 +88,10 @@ export class Book {
   private readonly recipeVersions: RecipeVersion[] = [];
   private readonly menuPrices: MenuPrice[] = [];
   private readonly sales: SalesDay[] = [];
+  private readonly yieldUses: YieldUse[] = [];
+  private readonly parts: Part[] = [];
+  private readonly labourRates: LabourRate[] = [];
+  private readonly trials: Trial[] = [];
   private readonly covers: CoversDay[] = [];
   private readonly exchangeRates: ExchangeRate[] = [];
   private readonly purchases: PurchaseLine[] = [];
@@ -122,6 +134,29 @@ export class Book {
 
   measure(item: ItemId, name: string, quantity: number, unit: string): void {
     this.namedMeasures.push({ item, name, quantity, unit });
+  }
+
+  /** A usable yield of an ingredient for one use of it. */
+  yieldFor(item: ItemId, use: string, usableYield: number): void {
+    this.yieldUses.push({ item, use, usableYield });
+  }
+
+  /** A part of an ingredient: what one base unit of the whole gives, and its share of the price. */
+  part(item: ItemId, name: string, outputQuantity: number, outputUnit: string, costShare: number): void {
+    this.parts.push({ item, name, outputQuantity, outputUnit, costShare });
+  }
+
+  labour(grade: string, costPerHour: number, from?: string): void {
+    this.labourRates.push({ grade, validFrom: from ? day(from) : null, costPerHour });
+  }
+
+  guests(on: string, covers: number): void {
+    this.covers.push({ day: day(on), covers });
+  }
+
+  trial(item: ItemId, on: string, hours: number, grade: string, ...lines: [number, string, ItemId][]): void {
+    const used = lines.map(([quantity, unit, child]) => ({ item: child, quantity, unit }));
+    this.trials.push({ item, day: day(on), hours, grade, outcome: null, lines: used });
   }
 
   offer(item: ItemId, packCount: number, packSize: number, packUnit: string, supplier = 'Bay Dairy'): OfferId {
@@ -178,18 +213,19 @@ export class Book {
       thrownAtClose: false,
       cautions: [],
       refusedLines: 0,
-      lines: lines.map(([quantity, unit, child, as = 'prepared'], index) => ({
+      lines: lines.map(([quantity, unit, child, detail = {}], index) => ({
         position: index + 1,
         item: child,
         quantity,
         unit,
-        as,
+        as: 'prepared',
         use: null,
         part: null,
         choice: null,
         choiceShare: null,
         channel: null,
         byProductCredit: null,
+        ...(typeof detail === 'string' ? { as: detail } : detail),
       })),
       ...stated,
     });
@@ -252,10 +288,11 @@ export class Book {
   facts(): Facts {
     const { venue, items, ingredientVersions, namedMeasures, offers, offerChoices, pricePoints } = this;
     const { recipeVersions, menuPrices, sales, covers, exchangeRates, purchases, counts, moves } = this;
+    const { yieldUses, parts, labourRates, trials } = this;
     return {
       ...{ venue, items, ingredientVersions, namedMeasures, offers, offerChoices, pricePoints },
       ...{ recipeVersions, menuPrices, sales, covers, exchangeRates, purchases, counts, moves },
-      ...{ yieldUses: [], parts: [], labourRates: [], trials: [] },
+      ...{ yieldUses, parts, labourRates, trials },
     };
   }
 }

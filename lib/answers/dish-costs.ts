@@ -15,14 +15,15 @@ export async function dishCostsAnswer(
   asker: Asker,
   asked: { readonly venue: string | null; readonly month: string },
 ): Promise<Answered<DishCostsAnswer>> {
-  const period = askedPeriod(asked.month);
-  if (!period.ok) return period;
   const db = await openDatabase();
   const venue = await askedVenue(db, asker, asked.venue);
   if (!venue.ok) return venue;
-  const [costed] = (await costedPeriods(db, asker, venue.answer.id, [period.answer.range])).periods;
+  const found = await askedPeriod(db, asker, venue.answer, asked.month);
+  if (!found.ok) return found;
+  const { period } = found.answer;
+  const [costed] = (await costedPeriods(db, asker, venue.answer.id, [period.range])).periods;
   if (!costed) throw new Error('a period was asked for');
-  return answered(written(dishCosts(costed), period.answer.name));
+  return answered(written(dishCosts(costed), period.name));
 }
 
 /** The report as the interface writes it: money as decimal text, days as ISO text, issues in words. */

@@ -1,5 +1,4 @@
 import { dayText } from '../core/days';
-import { periodBefore } from '../core/periods';
 import { openDatabase } from '../db/database';
 import { moneyText } from '../format/money-text';
 import { noSuchModel, noSuchSection } from '../format/words/problems';
@@ -24,19 +23,19 @@ export interface MenuMixAsked {
 /** The menu mix of a period, the same for page, command and HTTP. */
 export async function menuMixAnswer(asker: Asker, asked: MenuMixAsked): Promise<Answered<MenuMixAnswer>> {
   if (asked.model !== null && asked.model !== 'kasavana-smith') return refused(400, noSuchModel(asked.model));
-  const period = askedPeriod(asked.month);
-  if (!period.ok) return period;
   const db = await openDatabase();
   const venue = await askedVenue(db, asker, asked.venue);
   if (!venue.ok) return venue;
-  const ranges = [period.answer.range, periodBefore(period.answer).range];
-  const { periods } = await costedPeriods(db, asker, venue.answer.id, ranges);
+  const found = await askedPeriod(db, asker, venue.answer, asked.month);
+  if (!found.ok) return found;
+  const { period, before: earlier } = found.answer;
+  const { periods } = await costedPeriods(db, asker, venue.answer.id, [period.range, earlier.range]);
   const [now, before] = periods;
   if (!now || !before) throw new Error('two periods were asked for');
   const { section } = asked;
   const mix = menuMix(now, { section, previous: menuMix(before, { section }) });
   if (section !== null && mix.items.length === 0) return refused(404, noSuchSection(section, sectionsOf(now.things)));
-  return answered(written(mix, period.answer.name));
+  return answered(written(mix, period.name));
 }
 
 /** The report as the interface writes it: money as decimal text, days as ISO text, issues in words. */

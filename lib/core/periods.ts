@@ -1,6 +1,8 @@
-import { addDays, type Day, type DayRange, dayOfDate, dayText, parseDay, weekday } from './days';
+import { type Calendar, numberedPeriod, numberedPeriodOf } from './calendar';
+import { firstOfMonth, firstWeek, weekYear } from './calendar-weeks';
+import { addDays, type Day, type DayRange, dayText, parseDay, weekday } from './days';
 
-/** A range of business days and the name it is asked for by: 2026-10, 2026-W41, 2026-10-01..2026-11-01 (end excluded). */
+/** A range of business days and the name it is asked for by: 2026-10, 2026-W41, 2026-P10, 2026-10-01..2026-11-01 (end excluded). */
 export interface Period {
   readonly name: string;
   readonly range: DayRange;
@@ -13,7 +15,8 @@ export type PeriodRefusal =
   | 'no-such-week'
   | 'no-such-day'
   | 'end-not-after-start'
-  | 'needs-calendar'; // a numbered period: the venue's own calendar says which days it has
+  | 'no-such-number' // the venue's calendar has fewer periods in a year
+  | 'needs-calendar'; // a numbered period, where months are kept
 
 export type PeriodReading =
   | { readonly period: Period; readonly refusal: null }
@@ -25,14 +28,15 @@ const read = (name: string, from: Day, to: Day): PeriodReading => ({
   refusal: null,
 });
 
-/** The period of that name, or why there is none. */
-export function periodNamed(name: string): PeriodReading {
+/** The period of that name, or why there is none. Which days a numbered period has, the venue's calendar says. */
+export function periodNamed(name: string, calendar: Calendar = 'months'): PeriodReading {
   const text = name.trim();
   const month = /^(\d{4})-(\d{2})$/.exec(text);
   if (month) return monthNamed(text, Number(month[1]), Number(month[2]));
   const week = /^(\d{4})-W(\d{2})$/.exec(text);
   if (week) return weekNamed(text, Number(week[1]), Number(week[2]));
-  if (/^\d{4}-P\d{2}$/.test(text)) return refused('needs-calendar');
+  const numbered = /^(\d{4})-P(\d{2})$/.exec(text);
+  if (numbered) return numberedNamed(text, Number(numbered[1]), Number(numbered[2]), calendar);
   const days = /^(\d{4}-\d{2}-\d{2})\.\.(\d{4}-\d{2}-\d{2})$/.exec(text);
   if (!days) return refused('form');
   const from = parseDay(days[1] ?? '');
@@ -41,22 +45,15 @@ export function periodNamed(name: string): PeriodReading {
   return to > from ? read(text, from, to) : refused('end-not-after-start');
 }
 
-/** The first day of a month, months counted on past December where `month` is above 12. */
-function firstOfMonth(year: number, month: number): Day {
-  const date = new Date(0);
-  date.setUTCFullYear(year, month - 1, 1);
-  return dayOfDate(date);
-}
-
 function monthNamed(name: string, year: number, month: number): PeriodReading {
   if (year < 1 || month < 1 || month > 12) return refused('no-such-month');
   return read(name, firstOfMonth(year, month), firstOfMonth(year, month + 1));
 }
 
-/** ISO 8601: weeks start on Monday, and week 1 is the one that holds 4 January. */
-function firstWeek(year: number): Day {
-  const fourth = addDays(firstOfMonth(year, 1), 3);
-  return addDays(fourth, 1 - weekday(fourth));
+function numberedNamed(name: string, year: number, number: number, calendar: Calendar): PeriodReading {
+  if (calendar === 'months') return refused('needs-calendar');
+  const range = numberedPeriod(calendar, year, number);
+  return range === null ? refused('no-such-number') : read(name, range.from, range.to);
 }
 
 function weekNamed(name: string, year: number, week: number): PeriodReading {
@@ -72,12 +69,21 @@ export function monthOf(day: Day): Period {
   return { name: `${year}-${month}`, range };
 }
 
-/** The period of the same kind that ends where this one starts: the month before, the week before, as many days before. */
-export function periodBefore(period: Period): Period {
+/** The period of a venue's calendar that holds a day: a month, or a numbered period. */
+export function calendarPeriodOf(day: Day, calendar: Calendar): Period {
+  const numbered = numberedPeriodOf(day, calendar);
+  if (numbered === null) return monthOf(day);
+  const { year, number, range } = numbered;
+  return { name: `${String(year).padStart(4, '0')}-P${String(number).padStart(2, '0')}`, range };
+}
+
+/** The period of the same kind that ends where this one starts: the month, the week, the numbered period before, as many days before. */
+export function periodBefore(period: Period, calendar: Calendar = 'months'): Period {
   const { from, to } = period.range;
   const dayBefore = addDays(from, -1);
   if (/^\d{4}-\d{2}$/.test(period.name)) return monthOf(dayBefore);
   if (/^\d{4}-W\d{2}$/.test(period.name)) return weekOf(dayBefore);
+  if (/^\d{4}-P\d{2}$/.test(period.name)) return calendarPeriodOf(dayBefore, calendar);
   const range = { from: addDays(from, from - to), to: from };
   return { name: `${dayText(range.from)}..${dayText(range.to)}`, range };
 }
@@ -85,7 +91,10 @@ export function periodBefore(period: Period): Period {
 /** The ISO week that holds a day: it belongs to the year of its Thursday. */
 export function weekOf(day: Day): Period {
   const monday = addDays(day, 1 - weekday(day));
-  const year = dayText(addDays(monday, 3)).slice(0, 4);
-  const week = (monday - firstWeek(Number(year))) / 7 + 1;
-  return { name: `${year}-W${String(week).padStart(2, '0')}`, range: { from: monday, to: addDays(monday, 7) } };
+  const year = weekYear(day);
+  const week = (monday - firstWeek(year)) / 7 + 1;
+  return {
+    name: `${String(year).padStart(4, '0')}-W${String(week).padStart(2, '0')}`,
+    range: { from: monday, to: addDays(monday, 7) },
+  };
 }

@@ -1,10 +1,19 @@
+import type { Calendar } from '../core/calendar';
 import type { Day } from '../core/days';
 import type { VenueSettings } from '../model/facts';
+import type { PeriodScheme } from './client/enums';
 import { dayIn, numberIn } from './columns';
 import { NoSuchVenue, type VenueTx } from './in-venue';
 
 /** Settings, by their names in venue.csv, whose default is worth a word where nobody stated them. */
 const WITH_DEFAULT = ['name', 'currency', 'time_zone', 'kitchen_measures', 'q_factor_pct'] as const;
+
+/** The calendars by the names that the database client gives them. */
+const CALENDARS: Readonly<Record<PeriodScheme, Calendar>> = {
+  months: 'months',
+  fourFourFive: '4-4-5',
+  thirteenFour: '13x4',
+};
 
 /** The venue's settings; `defaulted` names those that nobody stated. */
 export async function loadVenue(tx: VenueTx): Promise<VenueSettings> {
@@ -19,6 +28,7 @@ export async function loadVenue(tx: VenueTx): Promise<VenueSettings> {
       popularityFactor: true,
       qFactor: true,
       targetFoodCost: true,
+      periods: true,
       stated: true,
     },
   });
@@ -30,6 +40,7 @@ export async function loadVenue(tx: VenueTx): Promise<VenueSettings> {
     popularityFactor: numberIn(venue.popularityFactor),
     qFactor: numberIn(venue.qFactor),
     targetFoodCost: numberIn(venue.targetFoodCost),
+    periods: CALENDARS[venue.periods],
     defaulted: WITH_DEFAULT.filter((setting) => !stated.includes(setting)),
   };
 }

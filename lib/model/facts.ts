@@ -1,3 +1,4 @@
+import type { Calendar } from '../core/calendar';
 import type { Day } from '../core/days';
 import type { BaseUnit, KitchenMeasures } from '../core/units';
 
@@ -30,6 +31,8 @@ export interface VenueSettings {
   /** q: the venue's stated share for what is not measured (0.02 adds 2 %), on what is sold. */
   readonly qFactor: number;
   readonly targetFoodCost: number | null;
+  /** What a numbered period (P10) means. */
+  readonly periods: Calendar;
   /** Names of settings that nobody stated, so that the default stands in; each is an issue. */
   readonly defaulted: readonly string[];
 }

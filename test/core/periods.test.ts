@@ -1,10 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { Calendar } from '@/lib/core/calendar';
 import { addDays, type Day, dayCount, dayText, parseDay, weekday } from '@/lib/core/days';
-import { monthOf, periodBefore, periodNamed, weekOf } from '@/lib/core/periods';
+import { calendarPeriodOf, monthOf, periodBefore, periodNamed, weekOf } from '@/lib/core/periods';
 
-function written(name: string): string {
-  const { period, refusal } = periodNamed(name);
+function written(name: string, calendar?: Calendar): string {
+  const { period, refusal } = periodNamed(name, calendar);
   return period ? `${dayText(period.range.from)} ${dayText(period.range.to)}` : refusal;
 }
 
@@ -61,6 +62,67 @@ describe('periodNamed', () => {
   });
 });
 
+// Hand-worked from ISO 8601's weeks: 2026-W01 starts on Monday 29 December 2025, and 2026 has 53 weeks.
+describe('periodNamed in a calendar of weeks', () => {
+  test('periodNamed(P01 to P13, thirteen four-week periods) has four weeks each, and week 53 in the last', () => {
+    expect(written('2026-P01', '13x4')).toBe('2025-12-29 2026-01-26');
+    expect(written('2026-P10', '13x4')).toBe('2026-09-07 2026-10-05');
+    expect(written('2026-P13', '13x4')).toBe('2026-11-30 2027-01-04');
+    expect(written('2025-P13', '13x4')).toBe('2025-12-01 2025-12-29');
+    expect(written('2027-P01', '13x4')).toBe('2027-01-04 2027-02-01');
+  });
+
+  test('periodNamed(P01 to P12, 4-4-5) has quarters of 4, 4 and 5 weeks, and week 53 in the last', () => {
+    expect(written('2026-P01', '4-4-5')).toBe('2025-12-29 2026-01-26');
+    expect(written('2026-P03', '4-4-5')).toBe('2026-02-23 2026-03-30');
+    expect(written('2026-P04', '4-4-5')).toBe('2026-03-30 2026-04-27');
+    expect(written('2026-P10', '4-4-5')).toBe('2026-09-28 2026-10-26');
+    expect(written('2026-P12', '4-4-5')).toBe('2026-11-23 2027-01-04');
+    expect(written('2025-P12', '4-4-5')).toBe('2025-11-24 2025-12-29');
+  });
+
+  test('periodNamed(a number that the calendar does not have) says why', () => {
+    expect(written('2026-P13', '4-4-5')).toBe('no-such-number');
+    expect(written('2026-P14', '13x4')).toBe('no-such-number');
+    expect(written('2026-P00', '13x4')).toBe('no-such-number');
+    expect(written('0000-P01', '13x4')).toBe('no-such-number');
+    expect(written('2026-P1', '13x4')).toBe('form');
+  });
+
+  test('periodNamed(month or week) is the same in every calendar', () => {
+    for (const calendar of ['4-4-5', '13x4'] as const) {
+      expect(written('2026-10', calendar)).toBe('2026-10-01 2026-11-01');
+      expect(written('2026-W41', calendar)).toBe('2026-10-05 2026-10-12');
+    }
+  });
+});
+
+describe('calendarPeriodOf', () => {
+  test('calendarPeriodOf(day, months) is its month', () => {
+    expect(calendarPeriodOf(parseDay('2026-10-05') as Day, 'months')).toEqual(monthOf(parseDay('2026-10-05') as Day));
+  });
+
+  test('calendarPeriodOf(day) holds it, reads back by its name, is whole weeks, and follows on the one before without a gap', () => {
+    const anyDay = fc.integer({ min: -20_000, max: 50_000 });
+    fc.assert(
+      fc.property(anyDay, fc.constantFrom<Calendar>('months', '4-4-5', '13x4'), (count, calendar) => {
+        const period = calendarPeriodOf(count as Day, calendar);
+        expect(period.range.from <= count && count < period.range.to).toBe(true);
+        expect(periodNamed(period.name, calendar).period).toEqual(period);
+        const before = periodBefore(period, calendar);
+        expect(before.range.to).toBe(period.range.from);
+        expect(calendarPeriodOf(before.range.from, calendar)).toEqual(before);
+        if (calendar === 'months') return;
+        const weeks = dayCount(period.range) / 7;
+        const usual = calendar === '13x4' ? [4] : [[5, 4, 4][Number(period.name.slice(-2)) % 3]];
+        const isLast = period.name.endsWith(calendar === '13x4' ? 'P13' : 'P12');
+        expect([...usual, ...(isLast ? usual.map((each) => (each ?? 0) + 1) : [])]).toContain(weeks);
+        expect(weekday(period.range.from)).toBe(1);
+      }),
+    );
+  });
+});
+
 describe('monthOf', () => {
   test('monthOf(day) is the month that holds it, whose name reads back', () => {
     fc.assert(
@@ -85,6 +147,13 @@ describe('periodBefore', () => {
     expect(nameBefore('2026-01')).toBe('2025-12');
     expect(nameBefore('2027-W01')).toBe('2026-W53');
     expect(nameBefore('2026-10-08..2026-10-15')).toBe('2026-10-01..2026-10-08');
+    const numbered = (name: string, calendar: Calendar): string | undefined => {
+      const { period } = periodNamed(name, calendar);
+      return period ? periodBefore(period, calendar).name : undefined;
+    };
+    expect(numbered('2026-P10', '4-4-5')).toBe('2026-P09');
+    expect(numbered('2026-P01', '4-4-5')).toBe('2025-P12');
+    expect(numbered('2027-P01', '13x4')).toBe('2026-P13');
     const { period } = periodNamed('2026-03');
     expect(period && addDays(periodBefore(period).range.to, 0)).toBe(period?.range.from);
   });

@@ -1,12 +1,17 @@
-const PERIODS = `  --month PERIOD   a month (2026-10), a week (2026-W41) or days A..B, the end excluded
+const PERIODS = `  --month PERIOD   a month (2026-10), a week (2026-W41), a period (2026-P10) or days A..B, the end excluded
   --from A --to B  the same as days A..B`;
 
 export const reportUsage = `npm run report -- menu-mix | dish-costs --month 2026-10 [options]
+npm run report -- dish-cost --item NAME [--date 2026-10-31] [options]
 
   menu-mix         what sells and what leaves, and how sure that is
   dish-costs       what each dish costs and leaves, by channel
+  dish-cost        what one dish, component, set menu, extra or ingredient costs on a day, line by line
 
 ${PERIODS}
+  --item NAME      what dish-cost works out
+  --date DAY       on which day (2026-10-31); left out: the last day of the latest month with sales. --month instead:
+                   the last day on which it was on sale in that period, and the mean of the period
   --section NAME   one section of the menu (menu-mix); left out: the whole menu
   --venue NAME     which venue; needed where there are several
   --json           the same answer as over HTTP

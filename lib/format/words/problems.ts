@@ -31,19 +31,55 @@ const PERIOD_FAULTS: Readonly<Record<PeriodRefusal, string>> = {
   'no-such-week': 'is a week that this year does not have',
   'no-such-day': 'names a day that does not exist',
   'end-not-after-start': 'ends before it begins',
+  'no-such-number': 'is a period that a year of this venue’s calendar does not have',
   'needs-calendar': 'is a numbered period, and this venue keeps calendar months',
 };
 
 export function noSuchPeriod(text: string, refusal: PeriodRefusal): ProblemWords {
   return {
     title: 'No such period',
-    detail: `“${text}” ${PERIOD_FAULTS[refusal]}. Write a month (2026-10), a week (2026-W41) or days A..B, the end excluded (2026-10-01..2026-10-15).`,
+    detail: `“${text}” ${PERIOD_FAULTS[refusal]}. Write a month (2026-10), a week (2026-W41), days A..B, the end excluded (2026-10-01..2026-10-15), or, where the setting periods is 4-4-5 or 13x4, a period (2026-P10).`,
   };
 }
 
 export function noSuchSection(name: string, known: readonly string[]): ProblemWords {
   const there = known.length === 0 ? 'No dish names a section in this period.' : `There is ${known.join(', ')}.`;
   return { title: 'No such section', detail: `There is no section “${name}” on the menu in this period. ${there}` };
+}
+
+export function noSuchItem(name: string, venue: string, alike: readonly string[]): ProblemWords {
+  const there =
+    alike.length === 0
+      ? 'Write it as recipes.csv or ingredients.csv does; dish-costs lists what is on the menu.'
+      : `There is ${alike.join('; ')}.`;
+  return {
+    title: 'No such item',
+    detail: `${venue} knows no dish, component, set menu, extra or ingredient “${name}”. ${there}`,
+  };
+}
+
+export function noSuchDay(text: string): ProblemWords {
+  return {
+    title: 'No such day',
+    detail: `“${text}” is no day of a restaurant’s books. Write year, month and day: 2026-10-31.`,
+  };
+}
+
+export const eitherDateOrMonth: ProblemWords = {
+  title: 'A date or a month?',
+  detail: 'A cost is worked out for one day: name a date, or a month whose last day on sale it shall be, not both.',
+};
+
+export const noSalesForDay: ProblemWords = {
+  title: 'Which day?',
+  detail: 'Nothing has been sold yet, so there is no latest month to take a day from. Name a date: 2026-10-31.',
+};
+
+export function notOnSale(name: string, period: string): ProblemWords {
+  return {
+    title: 'Not on sale',
+    detail: `${name} was neither on the menu nor sold in ${period}. Name a date, or a period in which it was.`,
+  };
 }
 
 export function noSuchModel(name: string): ProblemWords {
