@@ -17,7 +17,8 @@ export interface Verdict {
 
 /**
  * Settled: at least 90 % of the resamples in the class that the period gives it, in this period and in the one before, where that
- * one says. Else on the line, between the two classes that most resamples of both periods name; a tie goes to the period's own class.
+ * one says. Else on the line, between that class and the one that most of the other resamples of both periods name; likelier first, a tie
+ * going to the period's own class.
  */
 export function verdict(now: Classing, before: Classing | null): Verdict {
   const mixClass = now.class;
@@ -26,7 +27,7 @@ export function verdict(now: Classing, before: Classing | null): Verdict {
   const settled = periods.every((shares) => shares[mixClass] >= SETTLED);
   if (settled) return { settled, between: null };
   const total = (each: MixClass): number => periods.reduce((sum, shares) => sum + shares[each], 0);
-  const own = (each: MixClass): number => (each === mixClass ? 1 : 0);
-  const [first, second] = [...MIX_CLASSES].sort((a, b) => total(b) - total(a) || own(b) - own(a));
-  return { settled, between: first && second ? [first, second] : null };
+  const [other] = MIX_CLASSES.filter((each) => each !== mixClass).sort((a, b) => total(b) - total(a));
+  if (!other) return { settled, between: null };
+  return { settled, between: total(other) > total(mixClass) ? [other, mixClass] : [mixClass, other] };
 }

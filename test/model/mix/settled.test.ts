@@ -19,6 +19,14 @@ describe('verdict', () => {
     });
   });
 
+  test('verdict(now) near both lines lies between the class of the period and the likeliest other one', () => {
+    expect(verdict({ class: 'dog', classShares: shares(0.1555, 0.2985, 0.2525, 0.2935) }, null).between).toEqual([
+      'plowhorse',
+      'dog',
+    ]);
+    expect(verdict({ class: 'dog', classShares: shares(0.4, 0.35, 0, 0.25) }, null).between).toEqual(['star', 'dog']);
+  });
+
   test('verdict(now, before) asks the period before as well, where it says', () => {
     const now = { class: 'star', classShares: shares(0.95, 0.05) } as const;
     expect(verdict(now, { class: 'star', classShares: shares(0.92, 0.08) }).settled).toBe(true);
