@@ -1,6 +1,7 @@
 import type { Day } from '../../core/days';
 import { type Random, seededRandom } from '../../core/random';
 import { kasavanaSmith, MIX_CLASSES, type MixClass } from './kasavana-smith';
+import { portionsByDay } from './section-days';
 import { weekdayStrata } from './strata';
 
 /** A section's trading days as they are resampled: whole days, with everything of a day together. Tables: entry day * items + item. */
@@ -37,10 +38,7 @@ export interface Certainty {
 export function certainty(mix: MixDays, resamples: number, seed: number): readonly (Certainty | null)[] {
   const { items } = mix;
   const columns = dayColumns(mix);
-  const portions = mix.days.map((_, day) =>
-    mix.sold.subarray(day * items, (day + 1) * items).reduce((sum, n) => sum + n, 0),
-  );
-  const strata = weekdayStrata(mix.days, portions);
+  const strata = weekdayStrata(mix.days, portionsByDay(mix.sold, items));
   const random = seededRandom(seed);
   const weights = new Float64Array(mix.days.length);
   const sums = new Float64Array(columns.width);

@@ -14,7 +14,8 @@ export function contributionByDay(period: CostedPeriod, nodes: readonly number[]
       const index = rowOf.get(row.day);
       if (index === undefined) continue;
       const cell = index * nodes.length + item;
-      const cost = row.sold * plateCost(period, node, segmentOf(period.segments, row.day)).total;
+      const segment = segmentOf(period.segments, row.day);
+      const cost = row.sold * plateCost(period, node, segment, row.channel).total;
       contribution[cell] = (contribution[cell] as number) + (rowRevenue(period, node, row) ?? row.net) - cost;
     }
   });

@@ -40,19 +40,24 @@ export function daysOnSale({ days, items, onSale }: SectionDays, item: number): 
   return days.filter((_, index) => onSale[index * items + item] === 1);
 }
 
+/** Portions of all items together on each day, from a table of day * items + item. */
+export function portionsByDay(sold: Float64Array, items: number): readonly number[] {
+  const days = items === 0 ? 0 : sold.length / items;
+  return Array.from({ length: days }, (_, day) =>
+    sold.subarray(day * items, (day + 1) * items).reduce((sum, portions) => sum + portions, 0),
+  );
+}
+
 /**
  * Portions each item would have had on each day if the day's portions had been shared equally among the items on sale that day:
  * portions of the section / items on sale, 0 where the item was not on sale. Entry day * items + item.
  */
-export function expectedByDay({ days, items, onSale, sold }: SectionDays): Float64Array {
-  const expected = new Float64Array(days.length * items);
-  for (let day = 0; day < days.length; day++) {
+export function expectedByDay({ items, onSale, sold }: SectionDays): Float64Array {
+  const expected = new Float64Array(sold.length);
+  for (const [day, portions] of portionsByDay(sold, items).entries()) {
     const cells = [day * items, (day + 1) * items] as const;
-    const portions = sold.subarray(...cells).reduce((sum, each) => sum + each, 0);
-    const offered = onSale.subarray(...cells).reduce((sum, each) => sum + each, 0);
-    for (let cell = cells[0]; cell < cells[1]; cell++) {
-      if (onSale[cell]) expected[cell] = portions / offered;
-    }
+    const share = portions / onSale.subarray(...cells).reduce((sum, each) => sum + each, 0);
+    for (let cell = cells[0]; cell < cells[1]; cell++) if (onSale[cell]) expected[cell] = share;
   }
   return expected;
 }

@@ -107,6 +107,26 @@ describe('certainty', () => {
     expect(certainty(mix, 300, 9)).not.toEqual(certainty(mix, 300, 10));
   });
 
+  test('certainty(mix, resamples) holds as many as it is asked for', () => {
+    const mix = mixOf(
+      weeks(2, (index) => [10 + (index % 5), 14]),
+      [5, 6],
+    );
+    expect(certainty(mix, 0, 1)).toEqual([null, null]);
+    const one = certainty(mix, 1, 1)[0];
+    expect([one?.spread, Math.max(...Object.values(one?.classShares ?? {}))]).toEqual([{ share: 0, margin: 0 }, 1]);
+    const halves = Object.values(certainty(mix, 2, 1)[0]?.classShares ?? {});
+    expect(halves.every((share) => share === 0 || share === 0.5 || share === 1)).toBe(true);
+  });
+
+  // the Wednesday sells as Tuesdays do: drawn among them it changes nothing, drawn among Mondays it would
+  test('certainty(a single day of a weekday) draws it with the weekday that is nearest', () => {
+    const sold = weeks(2, (index) => (index % 7 === 0 ? [20, 80] : [30, 10]));
+    const mix = mixOf([...sold.slice(0, 3), ...sold.slice(7, 9)], [5, 6]);
+    const days = [0, 1, 2, 7, 8].map((offset) => addDays(day('2026-10-05'), offset));
+    expect(certainty({ ...mix, days }, 200, 1)[0]?.spread.share).toBeCloseTo(0, 12);
+  });
+
   test('certainty(item without margin) is null: it stays in the portions and leaves the mean margin', () => {
     // with the third item's 20 portions the share of the others falls; their mean margin stays (5 * 10 + 2 * 2) / 12 = 4.5
     const mix = mixOf(

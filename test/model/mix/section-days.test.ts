@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { dayText } from '@/lib/core/days';
 import { costPeriod } from '@/lib/model/costed-period';
-import { daysOnSale, expectedByDay, sectionDays } from '@/lib/model/mix/section-days';
+import { daysOnSale, expectedByDay, portionsByDay, sectionDays } from '@/lib/model/mix/section-days';
 import { Book, days } from '../../books';
 
 /** A is on the menu all month, B from the 3rd, C never, but sold on the 2nd; comps alone on the 4th; nothing on the 5th. */
@@ -35,6 +35,13 @@ describe('sectionDays', () => {
     const onSale = [0, 1, 2].map((item) => daysOnSale(table, item).map((day) => dayText(day).slice(-2)));
     expect(onSale).toEqual([['01', '02', '03', '04'], ['03', '04'], ['02']]);
     expect([...table.sold]).toEqual([6, 0, 0, 4, 0, 2, 3, 5, 0, 0, 0, 0]);
+  });
+});
+
+describe('portionsByDay', () => {
+  test('portionsByDay(sold, items) adds up each day', () => {
+    expect(portionsByDay(Float64Array.of(1, 2, 3, 10, 20, 30), 3)).toEqual([6, 60]);
+    expect(portionsByDay(Float64Array.of(), 0)).toEqual([]);
   });
 });
 
