@@ -5,6 +5,7 @@ import { loadFacts } from '../db/load-facts';
 import type { CostedPeriod } from '../model/costed-period';
 import { costPeriod } from '../model/costed-period';
 import type { VenueId } from '../model/facts';
+import type { Scope } from '../model/things';
 import type { Asker } from '../session/asker';
 
 const KEPT = 48;
@@ -29,8 +30,9 @@ export async function costedPeriods(
   asker: Asker,
   venue: VenueId,
   ranges: readonly DayRange[],
+  scope: Scope = 'offered',
 ): Promise<{ readonly revision: number; readonly periods: readonly CostedPeriod[] }> {
-  const key = [db.pool.options.database ?? '', venue, ...ranges.flatMap(({ from, to }) => [from, to])].join(' ');
+  const key = [db.pool.options.database ?? '', venue, scope, ...ranges.flatMap(({ from, to }) => [from, to])].join(' ');
   return inVenue(db, { venue, person: asker.person }, 'read', async (tx) => {
     const revision = tx.revision() ?? 0;
     if (ranges.length === 0) return { revision, periods: [] };
@@ -42,7 +44,7 @@ export async function costedPeriods(
     }
     const span = { from: Math.min(...ranges.map(({ from }) => from)), to: Math.max(...ranges.map(({ to }) => to)) };
     const facts = await loadFacts(tx, span as DayRange);
-    const costed = ranges.map((range) => costPeriod(facts, range));
+    const costed = ranges.map((range) => costPeriod(facts, range, scope));
     kept.set(key, { revision, costed });
     for (const oldest of kept.keys()) {
       if (kept.size <= KEPT) break;

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { costLineShape, dishCostShape } from './dish-cost-shape';
 import { dishCostsShape } from './dish-costs-shape';
 import { menuMixShape } from './menu-mix-shape';
 import { problemShape } from './problem';
@@ -20,17 +21,38 @@ const inQuery = (name: string, description: string) => ({
 });
 
 const VENUE = inPath('venue', 'Name or number of the venue.');
-const MONTH = inPath('month', '2026-10, 2026-W41, or days A..B, the end excluded.');
+const MONTH = inPath('month', '2026-10, 2026-W41, 2026-P10 (in the venue’s calendar), or days A..B, the end excluded.');
 const FORMAT = inQuery('format', 'csv for one line an item.');
 
+const TARGET = { target: 'openapi-3.0' } as const;
+const json = (schema: z.ZodType): object => z.toJSONSchema(schema, TARGET);
+
+/** Shapes that hold themselves need a name to be spoken of by. */
+const NAMED = z
+  .registry<{ id: string }>()
+  .add(costLineShape, { id: 'CostLine' })
+  .add(dishCostShape, { id: 'DishCost' });
+const addressOf = (name: string): string => `#/components/schemas/${name}`;
+
+function components(): object {
+  const { schemas } = z.toJSONSchema(NAMED, { ...TARGET, uri: addressOf });
+  return {
+    schemas: Object.fromEntries(Object.entries(schemas).map(([name, { $id: _, ...schema }]) => [name, schema])),
+  };
+}
+
+function schemaOf(shape: z.ZodType): object {
+  const name = NAMED.get(shape)?.id;
+  return name === undefined ? json(shape) : { $ref: addressOf(name) };
+}
+
 function get(summary: string, parameters: readonly object[], shape: z.ZodType): object {
-  const json = (schema: z.ZodType) => z.toJSONSchema(schema, { target: 'openapi-3.0' });
   return {
     get: {
       summary,
       parameters,
       responses: {
-        200: { description: 'The answer.', content: { 'application/json': { schema: json(shape) } } },
+        200: { description: 'The answer.', content: { 'application/json': { schema: schemaOf(shape) } } },
         default: {
           description: 'Why there is none (RFC 9457).',
           content: { 'application/problem+json': { schema: json(problemShape) } },
@@ -64,6 +86,22 @@ export function openApi(): object {
         [VENUE, MONTH, FORMAT],
         dishCostsShape,
       ),
+      '/venues/{venue}/dishes/{item}/cost': get(
+        'What one dish, component, set menu, extra or ingredient costs on a day, line by line.',
+        [
+          VENUE,
+          inPath('item', 'Name or number of the item.'),
+          inQuery('date', 'The day, 2026-10-31; left out: the last day of the latest month with sales.'),
+          inQuery(
+            'month',
+            'Instead of a date: the last day of that period on which the item was on sale, and the mean of the period.',
+          ),
+          inQuery('section', 'With a month: the section in whose mix the mean stands; left out: the whole menu.'),
+          FORMAT,
+        ],
+        dishCostShape,
+      ),
     },
+    components: components(),
   };
 }

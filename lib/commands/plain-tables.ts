@@ -10,7 +10,7 @@ import { mixBasis, mixSentences } from '../format/words/menu-mix';
 import { atLeast, columnHeads, type MixColumn, missingLines, sureness, TABLE } from '../format/words/mix-table';
 
 /** A terminal has no venue's locale yet when it asks; the words are English. */
-const LOCALE = 'en';
+export const LOCALE = 'en';
 
 const MIX_COLUMNS: readonly (readonly [MixColumn, 'left' | 'right'])[] = [
   ['item', 'left'],
@@ -25,7 +25,7 @@ const MIX_COLUMNS: readonly (readonly [MixColumn, 'left' | 'right'])[] = [
   ['sure', 'left'],
 ];
 
-function headed(head: string, unit: string): string {
+export function headed(head: string, unit: string): string {
   return unit === '' ? head : `${head}, ${unit}`;
 }
 
@@ -37,7 +37,7 @@ interface Costed {
   readonly estimated: boolean;
 }
 
-function issueLines(issues: MenuMixAnswer['issues']): string {
+export function issueLines(issues: MenuMixAnswer['issues']): string {
   return issues.length === 0 ? '' : `\n${issues.map(({ text }) => `- ${text}`).join('\n')}\n`;
 }
 

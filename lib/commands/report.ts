@@ -1,14 +1,19 @@
 import { parseArgs } from 'node:util';
 import { dishCostsCsv, menuMixCsv } from '../answers/answer-csv';
+import { dishCostAnswer } from '../answers/dish-cost';
+import { dishCostCsv } from '../answers/dish-cost-csv';
 import { dishCostsAnswer } from '../answers/dish-costs';
 import { menuMixAnswer } from '../answers/menu-mix';
 import type { Answered } from '../answers/problem';
 import { reportUsage, wrongReport } from '../format/words/commands';
 import { currentAsker } from '../session/asker';
+import { dishCostSheet } from './dish-cost-sheet';
 import { dishCostsTable, menuMixTable } from './plain-tables';
 import { run, wrongUse } from './run';
 
 const OPTIONS = {
+  item: { type: 'string' },
+  date: { type: 'string' },
   month: { type: 'string' },
   from: { type: 'string' },
   to: { type: 'string' },
@@ -22,7 +27,9 @@ const OPTIONS = {
 
 interface Asked {
   readonly venue: string | null;
-  readonly month: string;
+  readonly item: string | null;
+  readonly date: string | null;
+  readonly month: string | null;
   readonly section: string | null;
   readonly model: string | null;
 }
@@ -39,9 +46,25 @@ function written<T>(result: Answered<T>, csv: (answer: T) => string, plain: (ans
   return { ok: true, answer: { json: answer, csv: csv(answer), plain: plain(answer) } };
 }
 
+type InPeriod = Asked & { readonly month: string };
+type OfItem = Asked & { readonly item: string };
+
+function inPeriod(asked: Asked): InPeriod {
+  if (asked.month === null) throw wrongUse('Which period? Name it with --month 2026-10, or with --from and --to.');
+  return { ...asked, month: asked.month };
+}
+
+function ofItem(asked: Asked): OfItem {
+  if (asked.item === null) throw wrongUse('The cost of what? Name it with --item NAME.');
+  return { ...asked, item: asked.item };
+}
+
 const REPORTS: Readonly<Record<string, (asked: Asked) => Promise<Answered<Written>>>> = {
-  'menu-mix': async (asked) => written(await menuMixAnswer(currentAsker(), asked), menuMixCsv, menuMixTable),
-  'dish-costs': async (asked) => written(await dishCostsAnswer(currentAsker(), asked), dishCostsCsv, dishCostsTable),
+  'menu-mix': async (asked) => written(await menuMixAnswer(currentAsker(), inPeriod(asked)), menuMixCsv, menuMixTable),
+  'dish-costs': async (asked) =>
+    written(await dishCostsAnswer(currentAsker(), inPeriod(asked)), dishCostsCsv, dishCostsTable),
+  'dish-cost': async (asked) =>
+    written(await dishCostAnswer(currentAsker(), ofItem(asked)), dishCostCsv, dishCostSheet),
 };
 
 function readArguments() {
@@ -50,10 +73,10 @@ function readArguments() {
   const [what, ...more] = positionals;
   const report = REPORTS[what ?? ''];
   if (!report || more.length > 0) throw wrongUse(wrongReport(what ?? '', Object.keys(REPORTS)));
-  const month = values.month ?? (values.from && values.to ? `${values.from}..${values.to}` : undefined);
-  if (month === undefined) throw wrongUse('Which period? Name it with --month 2026-10, or with --from and --to.');
+  const month = values.month ?? (values.from && values.to ? `${values.from}..${values.to}` : null);
   if (values.json && values.csv) throw wrongUse('Either --json or --csv, not both.');
-  const asked = { venue: values.venue ?? null, month, section: values.section ?? null, model: values.model ?? null };
+  const { venue = null, item = null, date = null, section = null, model = null } = values;
+  const asked = { venue, item, date, month, section, model };
   const form = values.json ? 'json' : values.csv ? 'csv' : 'plain';
   return { help: false, report, asked, form } as const;
 }

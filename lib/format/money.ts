@@ -45,6 +45,12 @@ export function money(amount: Numeral, purse: Purse): string {
   return withSign(amount, purse, minorDigits(purse.currency));
 }
 
+/** Money in a sentence with up to two decimals more than the currency has: a price that is multiplied further. */
+export function exactMoney(amount: Numeral, purse: Purse): string {
+  const least = minorDigits(purse.currency);
+  return withSign(amount, purse, { least, most: least + 2 });
+}
+
 /**
  * An amount as a table prints it, as a whole number of the currency's smallest coins, so that a total can be made the sum of its rows
  * as printed. Unit: 1 / 10^digits of the currency. Rounds half away from zero, as the printed figure does.

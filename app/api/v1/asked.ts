@@ -11,7 +11,7 @@ export async function askedOf(request: Request, { params }: PeriodParams) {
 }
 
 /** Next hands the parts of a path over as they came; a stray % stays as it is. */
-function decoded(part: string): string {
+export function decoded(part: string): string {
   try {
     return decodeURIComponent(part);
   } catch {

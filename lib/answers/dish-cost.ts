@@ -1,0 +1,113 @@
+import { addDays, type Day, dayText, parseDay } from '../core/days';
+import { nameKey } from '../core/name-key';
+import { type Period, periodNamed } from '../core/periods';
+import { type Database, openDatabase } from '../db/database';
+import { inVenue } from '../db/in-venue';
+import { salesSpan } from '../db/load-sales';
+import type { VenueName } from '../db/venues';
+import { eitherDateOrMonth, noSalesForDay, noSuchDay, noSuchItem, notOnSale } from '../format/words/problems';
+import type { CostedPeriod } from '../model/costed-period';
+import type { Thing } from '../model/things';
+import { type CostOverPeriod, costOverPeriod } from '../reports/cost-over-period';
+import { costWorking } from '../reports/cost-working';
+import type { Asker } from '../session/asker';
+import { alike } from './alike';
+import { askedPeriod } from './asked-period';
+import { askedVenue } from './asked-venue';
+import { costedPeriods } from './costed-periods';
+import type { DishCostAnswer } from './dish-cost-shape';
+import { writtenCost, writtenSpans } from './dish-cost-written';
+import { type Answered, answered, refused } from './problem';
+
+/** A question about one cost: on a date, or on the last day of a period on which the item was on sale. Null: the latest month. */
+export interface DishCostAsked {
+  readonly venue: string | null;
+  /** Name or id. */
+  readonly item: string;
+  readonly date: string | null;
+  readonly month: string | null;
+  /** The section whose mix of the month shows the figure; null is the whole menu. */
+  readonly section: string | null;
+}
+
+/** The working of one cost, the same for page, command and HTTP: always that of one day, whatever period led to it. */
+export async function dishCostAnswer(asker: Asker, asked: DishCostAsked): Promise<Answered<DishCostAnswer>> {
+  if (asked.date !== null && asked.month !== null) return refused(400, eitherDateOrMonth);
+  const db = await openDatabase();
+  const venue = await askedVenue(db, asker, asked.venue);
+  if (!venue.ok) return venue;
+  if (asked.month !== null) return inMonth(db, asker, venue.answer, { ...asked, month: asked.month });
+  const date = await askedDay(db, asker, venue.answer, asked.date);
+  if (!date.ok) return date;
+  return onDate(db, asker, venue.answer, asked.item, date.answer, null);
+}
+
+/** The first and last day that a restaurant's books can have. */
+const [FIRST, LAST] = ['1900-01-01', '2199-12-31'] as const;
+
+/** The day named, or where none is the last one of the latest month with sales. */
+async function askedDay(db: Database, asker: Asker, venue: VenueName, date: string | null): Promise<Answered<Day>> {
+  if (date !== null) {
+    const day = date >= FIRST && date <= LAST ? parseDay(date) : null;
+    return day === null ? refused(400, noSuchDay(date)) : answered(day);
+  }
+  const months = await inVenue(db, { venue: venue.id, person: asker.person }, 'read', (tx) => salesSpan(tx));
+  const latest = [...months.keys()].at(-1);
+  const { period } = latest === undefined ? { period: null } : periodNamed(latest);
+  return period ? answered(addDays(period.range.to, -1)) : refused(404, noSalesForDay);
+}
+
+async function inMonth(
+  db: Database,
+  asker: Asker,
+  venue: VenueName,
+  asked: DishCostAsked & { readonly month: string },
+): Promise<Answered<DishCostAnswer>> {
+  const found = await askedPeriod(db, asker, venue, asked.month);
+  if (!found.ok) return found;
+  const { period, before } = found.answer;
+  // the same two periods as the menu mix asks for, so that both stand on one costing
+  const ranges = [period.range, before.range];
+  const [costed] = (await costedPeriods(db, asker, venue.id, ranges)).periods;
+  if (!costed) throw new Error('two periods were asked for');
+  const thing = thingNamed(costed, asked.item);
+  const over = thing && costOverPeriod(costed, thing.id, asked.section);
+  if (over) return onDate(db, asker, venue, asked.item, over.lastDay, { period, over });
+  const anyDay = await onDate(db, asker, venue, asked.item, addDays(period.range.to, -1), null);
+  return anyDay.ok ? refused(404, notOnSale(anyDay.answer.item, asked.month)) : anyDay;
+}
+
+async function onDate(
+  db: Database,
+  asker: Asker,
+  venue: VenueName,
+  item: string,
+  day: Day,
+  within: { readonly period: Period; readonly over: CostOverPeriod } | null,
+): Promise<Answered<DishCostAnswer>> {
+  const range = { from: day, to: addDays(day, 1) };
+  const [costed] = (await costedPeriods(db, asker, venue.id, [range], 'everything')).periods;
+  if (!costed) throw new Error('a period was asked for');
+  const thing = thingNamed(costed, item);
+  const working = thing && costWorking(costed, thing.id, day);
+  if (!working) {
+    const names = costed.things.map(({ name }) => name);
+    return refused(404, noSuchItem(item, venue.name, alike(item, names)));
+  }
+  const { currency } = costed.venue;
+  const spans = within && {
+    month: within.period.name,
+    from: dayText(within.period.range.from),
+    to: dayText(within.period.range.to),
+  };
+  return answered({
+    ...writtenCost(working),
+    period: spans && within ? { ...spans, ...writtenSpans(within.over, currency) } : null,
+  });
+}
+
+/** The thing of that name, or of that number. */
+function thingNamed({ things }: CostedPeriod, named: string): Thing | null {
+  const key = nameKey(named);
+  return things.find(({ name }) => nameKey(name) === key) ?? things.find(({ id }) => String(id) === named) ?? null;
+}

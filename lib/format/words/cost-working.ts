@@ -1,0 +1,235 @@
+import type { ItemKind } from '../../model/facts';
+import { figure, perCent } from '../figures';
+import { currencySign, exactMoney, moneyFigure, type Purse } from '../money';
+import { dayName, periodName } from '../periods';
+import { portions } from '../portions';
+
+/** What the words of a line are made from; a line of a DishCostAnswer has it all. */
+export interface WorkedLine {
+  readonly item: string;
+  readonly kind: ItemKind | 'estimate' | 'not_measured';
+  readonly quantity: number | null;
+  readonly unit: string | null;
+  readonly bought: number | null;
+  readonly boughtUnit: string | null;
+  readonly usableYieldPct: number | null;
+  readonly unitPrice: string | null;
+  readonly department: string | null;
+  readonly estimated: boolean;
+  readonly offer: WorkedOffer | null;
+  readonly recipe: WorkedRecipeWords | null;
+}
+
+export interface WorkedOffer {
+  readonly supplier: string;
+  readonly code: string;
+  readonly packCount: number;
+  readonly packSize: number;
+  readonly packUnit: string;
+  readonly price: string;
+  readonly currency: string;
+  readonly priceKind: string;
+  readonly priceFrom: string;
+  readonly priceTo: string | null;
+}
+
+export interface WorkedRecipeWords {
+  readonly validFrom: string | null;
+  readonly usable: number | null;
+  readonly usableUnit: string | null;
+  readonly batchLossG: number | null;
+  readonly breakagePct: number;
+}
+
+export const WORKING = {
+  line: 'Line',
+  how: 'Worked out',
+  from: 'From',
+  plateCost: 'Plate cost',
+  batchCost: 'One batch',
+  unknown: 'unknown',
+  packaging: 'packaging',
+  estimate: 'the owner’s estimate',
+  partEstimate: 'part of it is the owner’s estimate',
+  notMeasured: 'Not measured',
+  closed: 'too many lines to show here',
+  reading: 'Reading the recipe and the prices of the day.',
+  tryAgain: 'Read it again',
+  failed: 'The working could not be read: the program did not answer. Is it still running?',
+  close: 'Close the working',
+} as const;
+
+const MARK_OF_KIND: Readonly<Record<string, string>> = {
+  agreed: 'agreed price',
+  list: 'list price',
+  quote: 'quote',
+  invoice: 'invoice',
+};
+
+/** A quantity as a kitchen reads it: four figures at most, so that what is shown can be worked out again. */
+export function quantityFigure(quantity: number, locale: string): string {
+  const places = quantity === 0 ? 0 : 3 - Math.floor(Math.log10(Math.abs(quantity)));
+  return figure(quantity, locale, { least: 0, most: Math.min(6, Math.max(0, places)) });
+}
+
+function amount(quantity: number, unit: string | null, locale: string): string {
+  const text = quantityFigure(quantity, locale);
+  if (unit === null || unit === 'each') return text;
+  return `${text}\u00a0${unit}`;
+}
+
+function output(quantity: number, unit: string | null, locale: string): string {
+  const text = amount(quantity, unit, locale);
+  return unit === 'each' ? `${text} ${quantity === 1 ? 'piece' : 'pieces'}` : text;
+}
+
+/** By what a price is said: the kilogram, the litre, the piece. */
+const SAID_BY: Readonly<Record<string, readonly [size: number, words: string]>> = {
+  g: [1000, 'a kg'],
+  ml: [1000, 'a litre'],
+  each: [1, 'each'],
+};
+
+/** A price of one base unit: €16.40 a kg. */
+export function priceWords(unitPrice: string, unit: string | null, purse: Purse): string {
+  const [size, words] = SAID_BY[unit ?? 'each'] ?? [1, `a ${unit}`];
+  return `${exactMoney(Number(unitPrice) * size, purse)} ${words}`;
+}
+
+/** The sum of one line: 20 g ÷ 0.93 usable ÷ 0.88 served × €16.40 a kg. Of what is not known, the word stands. */
+export function sumWords(line: WorkedLine, breakage: number, purse: Purse): string {
+  const { locale } = purse;
+  if (line.kind === 'not_measured') return notMeasuredWords(line, purse);
+  const price = line.unitPrice === null ? 'price unknown' : priceWords(line.unitPrice, line.boughtUnit, purse);
+  if (line.quantity === null) return price;
+  const stated = amount(line.quantity, line.unit, locale);
+  const factors = [
+    ...crossing(line, breakage, locale),
+    ...(line.usableYieldPct === null || line.usableYieldPct === 1
+      ? []
+      : [`÷ ${figure(line.usableYieldPct, locale, { least: 2, most: 4 })} usable`]),
+    ...(breakage === 0 ? [] : [`÷ ${figure(1 - breakage, locale, { least: 2, most: 4 })} served`]),
+  ];
+  return [stated, ...factors, `× ${price}`].join(' ');
+}
+
+/** Where a line is stated in another unit than it is bought in: 2 leaf, that is 4 g. */
+function crossing(line: WorkedLine, breakage: number, locale: string): readonly string[] {
+  if (line.bought === null || line.usableYieldPct === null || line.unit === line.boughtUnit) return [];
+  const inBase = line.bought * line.usableYieldPct * (1 - breakage);
+  return [`= ${amount(inBase, line.boughtUnit, locale)}`];
+}
+
+function notMeasuredWords(line: WorkedLine, purse: Purse): string {
+  const share = perCent(line.quantity ?? 0, purse.locale, { least: 0, most: 2 });
+  if (line.unitPrice === null) return `${share} of the food and drink`;
+  return `${share} of ${exactMoney(line.unitPrice, purse)} of food and drink`;
+}
+
+/** The name of a line, where it is not that of an item. */
+export function lineName(line: WorkedLine): string {
+  if (line.kind === 'not_measured') return WORKING.notMeasured;
+  return line.kind === 'estimate' ? `${line.item}, ${WORKING.estimate}` : line.item;
+}
+
+/** What a line is, where it is not food from a supplier: packaging, or partly an estimate. */
+export function lineMark(line: WorkedLine): string | null {
+  if (line.kind === 'estimate' || line.kind === 'not_measured') return null;
+  if (line.department === 'packaging') return WORKING.packaging;
+  return line.estimated ? WORKING.partEstimate : null;
+}
+
+/** Where a price comes from: Strand Dry Goods, code 4410: 4 × 2.5 kg at €164.00, invoice of 3 October 2026. */
+export function offerWords(offer: WorkedOffer, purse: Purse): string {
+  const { locale } = purse;
+  const size = `${quantityFigure(offer.packSize, locale)}\u00a0${offer.packUnit}`;
+  const pack = offer.packCount === 1 ? size : `${quantityFigure(offer.packCount, locale)} × ${size}`;
+  const price = exactMoney(offer.price, { currency: offer.currency, locale });
+  const kind = MARK_OF_KIND[offer.priceKind] ?? offer.priceKind;
+  const from = `${kind} of ${dayName(offer.priceFrom, locale)}`;
+  const until = offer.priceTo === null ? '' : `, until ${dayName(offer.priceTo, locale)}`;
+  return `${offer.supplier}, code ${offer.code}: ${pack} at ${price}, ${from}${until}`;
+}
+
+/** The version a recipe is made by, and what happens to a batch: only what is out of the ordinary. */
+export function recipeWords(recipe: WorkedRecipeWords, isBatch: boolean, locale: string): string {
+  const { validFrom, usable, usableUnit, batchLossG, breakagePct } = recipe;
+  const version = validFrom === null ? 'The first version' : `Version of ${dayName(validFrom, locale)}`;
+  const gives =
+    usable === null ? 'what a batch gives is not known' : `a batch gives ${output(usable, usableUnit, locale)}`;
+  const lost = batchLossG ? ` after ${amount(batchLossG, 'g', locale)} lost in every batch` : '';
+  const broken =
+    breakagePct === 0 ? [] : [`${perCent(breakagePct, locale, { least: 0, most: 1 })} breaks or is re-fired`];
+  return [version, ...(isBatch ? [`${gives}${lost}`] : []), ...broken].join(' · ');
+}
+
+/** What is unknown of a cost, with the part that is known. */
+export function floorWords(floor: string | null, purse: Purse): string {
+  return floor === null ? WORKING.unknown : `at least ${moneyFigure(floor, purse)}`;
+}
+
+/** Head of the column of costs. */
+export function costHead(purse: Purse): readonly [string, string] {
+  return ['Cost', currencySign(purse)];
+}
+
+/** What an opened figure is: the name of its region. */
+export function workingName(item: string): string {
+  return `How the plate cost of ${item} is made up`;
+}
+
+export function openWords(item: string, cost: string): string {
+  return `${cost}, plate cost of ${item}: show how it is made up`;
+}
+
+interface Spans {
+  readonly month: string;
+  readonly to: string;
+  readonly sold: number;
+  readonly plateCost: string | null;
+  readonly spans: readonly {
+    readonly from: string;
+    readonly to: string;
+    readonly sold: number;
+    readonly plateCost: string | null;
+  }[];
+}
+
+/** What the figure of a period is a mean of, and which day the working stands for. */
+export function meanWords(period: Spans, date: string, purse: Purse): readonly string[] {
+  const { locale } = purse;
+  const stands = `Worked out for ${dayName(date, locale)}, the last day on sale in ${periodName(period.month, locale)}.`;
+  if (period.spans.length < 2) return [stands];
+  const weighed = period.sold > 0 ? `the mean of ${portions(period.sold, locale)}` : 'the mean of its days on sale';
+  const mean =
+    period.plateCost === null ? 'not known on every day' : `${exactMoney(period.plateCost, purse)}, ${weighed}`;
+  return [`${periodName(period.month, locale)}: ${mean}.`, stands];
+}
+
+/** One of the spans of days that a mean is made of. */
+export function spanWords(span: Spans['spans'][number], isSold: boolean, purse: Purse): string {
+  const { locale } = purse;
+  const cost = span.plateCost === null ? WORKING.unknown : exactMoney(span.plateCost, purse);
+  const from = dayName(span.from, locale);
+  return isSold ? `from ${from} ${cost}, ${portions(span.sold, locale)}` : `from ${from} ${cost}`;
+}
+
+/** What a cost is the cost of, on which day. */
+export function headWords(
+  working: {
+    readonly item: string;
+    readonly kind: ItemKind;
+    readonly date: string;
+    readonly per: { readonly quantity: number; readonly unit: string } | null;
+  },
+  locale: string,
+): string {
+  const { per } = working;
+  const of =
+    per === null
+      ? 'one batch'
+      : per.unit === 'each' && per.quantity === 1
+        ? 'one portion'
+        : amount(per.quantity, per.unit, locale);
+  return `${working.item}, ${of}, on ${dayName(working.date, locale)}`;
+}
