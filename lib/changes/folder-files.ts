@@ -3,7 +3,7 @@ import { readdir, stat } from 'node:fs/promises';
 import { basename, dirname, extname, join, resolve } from 'node:path';
 import { byText } from '../core/grouped';
 import { loadingWords } from '../format/words/loading';
-import { FILE_KINDS, type FileKind, fileKind, isRead } from '../intake/file-kinds';
+import { FILE_KINDS, type FileKind, fileKind } from '../intake/file-kinds';
 
 /** A file that can be read, by name and kind. */
 export interface FolderFile {
@@ -55,7 +55,7 @@ function oneFile(full: string, path: string): FolderFiles | { readonly wrong: st
 function readable(full: string): FolderFile | null {
   const file = basename(full);
   const kind = extname(file).toLowerCase() === '.csv' ? fileKind(file) : null;
-  if (kind === null || !isRead(kind)) return null;
+  if (kind === null) return null;
   return { file, kind, open: () => createReadStream(full, { highWaterMark: BYTES_AT_ONCE }) };
 }
 
@@ -63,7 +63,5 @@ function notReadable(file: string): FolderFiles['notRead'] | null {
   const ending = extname(file).toLowerCase();
   if (ARCHIVES.includes(ending)) return [{ file, why: loadingWords.archive(file) }];
   if (ending !== '.csv') return null;
-  const kind = fileKind(file);
-  if (kind !== null && isRead(kind)) return null;
-  return [{ file, why: kind === null ? loadingWords.unknownName(file) : loadingWords.later(file) }];
+  return fileKind(file) === null ? [{ file, why: loadingWords.unknownName(file) }] : null;
 }

@@ -1,17 +1,26 @@
 import type { Day } from '../core/days';
 import type { VenueTx } from '../db/in-venue';
 import { isFault, type Outcome, type Saved, type Stated } from '../db/plan-keyed';
+import { saveCounts } from '../db/save-counts';
 import { saveCovers } from '../db/save-covers';
+import { saveExchangeRates } from '../db/save-exchange-rates';
 import { saveIngredients } from '../db/save-ingredients';
+import { saveLabour } from '../db/save-labour';
 import { saveMeasures } from '../db/save-measures';
 import { saveMenu } from '../db/save-menu';
+import { saveMoves } from '../db/save-moves';
 import { saveOfferPrices } from '../db/save-offer-prices';
 import { saveOffers } from '../db/save-offers';
+import { saveParts } from '../db/save-parts';
+import { savePurchases } from '../db/save-purchases';
 import { saveRecipeLines } from '../db/save-recipe-lines';
 import { saveRecipes } from '../db/save-recipes';
 import { saveSuppliers } from '../db/save-suppliers';
+import { saveTrialLines } from '../db/save-trial-lines';
+import { saveTrials } from '../db/save-trials';
 import { saveVenueSettings } from '../db/save-venue-settings';
 import { CLOSED_KEY, type RefusedRow } from '../db/save-waiting';
+import { saveYields } from '../db/save-yields';
 import type { VenueClock } from '../intake/business-day';
 import type { RecordsState } from '../intake/file/records';
 import type { FileKind } from '../intake/file-kinds';
@@ -30,6 +39,12 @@ export interface SavingFor {
   readonly speaksFor: ReadonlySet<string> | null;
 }
 
+/** The same, with what could not be read: the keys that a faulty row speaks for, and whether there is a row without even a key. */
+interface Saving extends SavingFor {
+  readonly incomplete: ReadonlySet<string>;
+  readonly withdrawsNothing: boolean;
+}
+
 /** A row on its way to be saved, with its place among the rows of its file that speak for the same thing. */
 interface PlacedRow<Row> extends Stated<Row> {
   readonly position: number;
@@ -38,7 +53,7 @@ interface PlacedRow<Row> extends Stated<Row> {
 type Save<Row> = (
   tx: VenueTx,
   rows: readonly PlacedRow<Row>[],
-  saving: SavingFor,
+  saving: Saving,
 ) => Promise<Saved & { readonly clockChanged?: boolean }>;
 
 /** What saving came to: what is refused and must be kept, and an outcome for each row. */
@@ -72,7 +87,9 @@ function keyed<Row>(kind: RowKind<Row>, save: Save<Row>, keepsPosition = false):
     rows,
     async save(tx, saving) {
       const sound = rows.flatMap(({ line, row, position }) => (row === null ? [] : [{ line, row, position }]));
-      const saved = await save(tx, sound, saving);
+      const faulty = rows.flatMap(({ row, key }) => (row === null && key !== null ? [key] : []));
+      const withdrawsNothing = rows.some(({ key }) => key === null);
+      const saved = await save(tx, sound, { ...saving, incomplete: new Set(faulty), withdrawsNothing });
       let next = 0;
       const outcomes = rows.map((row): Outcome => row.fault ?? saved.outcomes[next++] ?? 'unchanged');
       const refused = rows.flatMap(({ line, raw, key, day, position }, place): RefusedRow[] => {
@@ -107,8 +124,14 @@ function keyed<Row>(kind: RowKind<Row>, save: Save<Row>, keepsPosition = false):
 /** How the rows of each kind are read and saved. */
 export const KEYED_KINDS: Readonly<Record<KeyedKind, KeyedKindOf>> = {
   venue: keyed(ROW_KINDS.venue, (tx, rows, { closedThrough }) => saveVenueSettings(tx, rows, closedThrough)),
+  labour: keyed(ROW_KINDS.labour, (tx, rows, { closedThrough }) => saveLabour(tx, rows, closedThrough)),
+  exchange_rates: keyed(ROW_KINDS.exchange_rates, (tx, rows, { closedThrough }) =>
+    saveExchangeRates(tx, rows, closedThrough),
+  ),
   ingredients: keyed(ROW_KINDS.ingredients, (tx, rows, { closedThrough }) => saveIngredients(tx, rows, closedThrough)),
   measures: keyed(ROW_KINDS.measures, (tx, rows) => saveMeasures(tx, rows)),
+  parts: keyed(ROW_KINDS.parts, (tx, rows) => saveParts(tx, rows)),
+  yields: keyed(ROW_KINDS.yields, (tx, rows) => saveYields(tx, rows)),
   suppliers: keyed(ROW_KINDS.suppliers, (tx, rows) => saveSuppliers(tx, rows)),
   offers: keyed(ROW_KINDS.offers, (tx, rows, { closedThrough }) => saveOffers(tx, rows, closedThrough)),
   offer_prices: keyed(ROW_KINDS.offer_prices, (tx, rows, { closedThrough }) =>
@@ -123,5 +146,16 @@ export const KEYED_KINDS: Readonly<Record<KeyedKind, KeyedKindOf>> = {
   ),
   covers: keyed(ROW_KINDS.covers, (tx, rows, { closedThrough, load, source }) =>
     saveCovers(tx, rows, closedThrough, { load, source }),
+  ),
+  purchases: keyed(ROW_KINDS.purchases, savePurchases),
+  counts: keyed(ROW_KINDS.counts, (tx, rows, { closedThrough, load, source }) =>
+    saveCounts(tx, rows, closedThrough, { load, source }),
+  ),
+  moves: keyed(ROW_KINDS.moves, saveMoves),
+  trials: keyed(ROW_KINDS.trials, (tx, rows, { closedThrough }) => saveTrials(tx, rows, closedThrough)),
+  trial_lines: keyed(
+    ROW_KINDS.trial_lines,
+    (tx, rows, { closedThrough, speaksFor }) => saveTrialLines(tx, rows, closedThrough, speaksFor),
+    true,
   ),
 };

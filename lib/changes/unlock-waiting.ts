@@ -13,10 +13,22 @@ import type { RowFault } from '../model/refusal';
 import { KEYED_KINDS, type KeyedKind } from './keyed-kinds';
 
 /** Kinds that make things known for which rows of other kinds may wait. */
-const MAKES_KNOWN: readonly FileKind[] = ['ingredients', 'offers', 'recipes', 'menu'];
+const MAKES_KNOWN: readonly FileKind[] = ['ingredients', 'offers', 'recipes', 'menu', 'trials'];
 
 /** Kinds whose rows may wait, in an order in which what one unlocks comes before what may wait for it. */
-const MAY_WAIT: readonly KeyedKind[] = ['measures', 'offers', 'offer_prices', 'recipe_lines'];
+const MAY_WAIT: readonly KeyedKind[] = [
+  'measures',
+  'parts',
+  'yields',
+  'offers',
+  'offer_prices',
+  'recipe_lines',
+  'purchases',
+  'counts',
+  'moves',
+  'trials',
+  'trial_lines',
+];
 
 /**
  * Tries the rows again that wait for what a file of this kind may have brought, each as if its own file came now but withdrawing nothing.
@@ -46,8 +58,7 @@ async function tryAgain(
   closedThrough: Day | null,
 ): Promise<number> {
   const again = rows.map((row) => ({ ...row, day: null, position: Number(row.fault.facts.position ?? 0) }));
-  // of the kinds that may wait none says anything by source
-  const saving = { load, source: '', closedThrough, speaksFor: null };
+  const saving = { load, source: rows[0]?.source ?? '', closedThrough, speaksFor: null };
   const { outcomes } = await KEYED_KINDS[kind].again(again).save(tx, saving);
   const taken: WaitingRow[] = [];
   const refused: { row: WaitingRow; fault: RowFault }[] = [];

@@ -1,4 +1,5 @@
 import { type Day, dayText } from '../core/days';
+import { nameKey } from '../core/name-key';
 import type { RefusalFacts, RowFault, RowRule } from '../model/refusal';
 
 /** What became of a row: new, different from what was there, the same, or why it cannot be taken. */
@@ -85,14 +86,20 @@ export function closedFault(
   return fault('closed', column, isoDay(from) ?? '', { through: dayText(closedThrough) });
 }
 
-/** Columns that hold a name as it was written: the first spelling in a file holds, another one is no contradiction. */
-const SPELLING: readonly string[] = ['name', 'code'];
+/** The same outcome; what is closed is told of the column of a file whose rows have a date. */
+export function dayOfFault(outcome: Outcome): Outcome {
+  return isFault(outcome) && outcome.rule === 'closed' ? { ...outcome, column: 'date' } : outcome;
+}
 
-export function sameValues<Values extends object>(a: Values, b: Values, but: readonly string[] = []): boolean {
+/** Columns that hold a name as it was written: the first spelling in a file holds, another one of the same name is no contradiction. */
+const SPELLING: readonly string[] = ['name', 'code', 'grade'];
+
+/** Whether two hold the same; of the columns in `names` the spelling is left aside. */
+export function sameValues<Values extends object>(a: Values, b: Values, names: readonly string[] = []): boolean {
   const other = new Map<string, unknown>(Object.entries(b));
-  return Object.entries(a).every(
-    ([name, value]) => but.includes(name) || JSON.stringify(value) === JSON.stringify(other.get(name)),
-  );
+  const written = (name: string, value: unknown) =>
+    typeof value === 'string' && names.includes(name) ? nameKey(value) : JSON.stringify(value);
+  return Object.entries(a).every(([name, value]) => written(name, value) === written(name, other.get(name)));
 }
 
 /** What a cell says: its value, null where it is blank; a column that the file does not have leaves what is stored. */

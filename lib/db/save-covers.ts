@@ -1,7 +1,7 @@
 import { type Day, dayText } from '../core/days';
 import type { DecimalText } from '../core/decimal-text';
 import type { VenueTx } from './in-venue';
-import { isFault, planKeyed, type Saved, type Stated } from './plan-keyed';
+import { dayOfFault, planKeyed, type Saved, type Stated } from './plan-keyed';
 
 /** Guests of a business day. Till total: null: not known; undefined: not said. */
 export interface StatedCovers {
@@ -36,12 +36,7 @@ export async function saveCovers(
   const plan = planKeyed<StatedCovers, Values>(wanted, stored, closedThrough);
   const fresh = [...plan.create, ...plan.change].map(({ row, values }) => ({ day: dayText(row.day), ...values }));
   if (fresh.length > 0) await writeCovers(tx, by, fresh);
-  return {
-    outcomes: plan.outcomes.map((outcome) =>
-      isFault(outcome) && outcome.rule === 'closed' ? { ...outcome, column: 'date' } : outcome,
-    ),
-    withdrawn: 0,
-  };
+  return { outcomes: plan.outcomes.map(dayOfFault), withdrawn: 0 };
 }
 
 async function liveCovers(tx: VenueTx, source: string): Promise<ReadonlyMap<string, { id: number; values: Values }>> {

@@ -2,7 +2,7 @@ import type { Day } from '../core/days';
 import type { DecimalText } from '../core/decimal-text';
 import { nameKey } from '../core/name-key';
 import type { VenueTx } from './in-venue';
-import { isFault, isoDay, planKeyed, type Saved, type Stated } from './plan-keyed';
+import { isFault, isoDay, kept, planKeyed, type Saved, type Stated } from './plan-keyed';
 import { itemId, knownItems, makeItems } from './save-items';
 import { type FactRow, factTable, insertRows, storedRows, updateRows } from './save-rows';
 
@@ -14,6 +14,8 @@ export interface StatedMenuPrice {
   readonly price: DecimalText | null;
   readonly tax: DecimalText;
   readonly taxIncluded: boolean;
+  /** Null: not known; undefined: not said. */
+  readonly commission: DecimalText | null | undefined;
 }
 
 const TABLE = factTable('menu_price', {
@@ -23,9 +25,10 @@ const TABLE = factTable('menu_price', {
   price: 'numeric',
   tax: 'numeric',
   tax_included: 'boolean',
+  commission: 'numeric',
 });
 
-type Values = Pick<FactRow<typeof TABLE.columns>, 'price' | 'tax' | 'tax_included'>;
+type Values = Pick<FactRow<typeof TABLE.columns>, 'price' | 'tax' | 'tax_included' | 'commission'>;
 
 /** Saves rows of menu.csv, by item, channel and valid_from. A name that nothing else knows becomes a dish. */
 export async function saveMenu(
@@ -46,7 +49,12 @@ export async function saveMenu(
     row,
     key: `${nameKey(row.item)}|${row.channel}|${isoDay(row.validFrom) ?? ''}`,
     from: row.validFrom,
-    values: () => ({ price: row.price, tax: row.tax, tax_included: row.taxIncluded }),
+    values: (before: Values | null) => ({
+      price: row.price,
+      tax: row.tax,
+      tax_included: row.taxIncluded,
+      commission: kept(row.commission, before?.commission, null),
+    }),
   }));
   const plan = planKeyed<StatedMenuPrice, Values>(wanted, stored, closedThrough);
   const sound = rows.filter((_, place) => !isFault(plan.outcomes[place] ?? 'unchanged'));

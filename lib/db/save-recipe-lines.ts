@@ -6,12 +6,12 @@ import type { RowFault } from '../model/refusal';
 import type { VenueTx } from './in-venue';
 import { recipeLineKey } from './load-recipes';
 import { fault, isoDay, kept, type Outcome, type Saved, type Stated } from './plan-keyed';
-import { type LineValues, planLines, type StoredLine, type VersionPlan } from './plan-recipe-lines';
+import { type LinesPlan, planLines, type StoredLine } from './plan-recipe-lines';
 import { type KnownItems, knownItems } from './save-items';
 import { RECIPE_VERSION } from './save-recipes';
-import { deleteRows, factTable, insertRows, storedRows, updateRows } from './save-rows';
+import { deleteRows, type FactRow, factTable, insertRows, storedRows, updateRows } from './save-rows';
 
-/** One line of a version of a recipe. Note: null: none; undefined: not said. */
+/** One line of a version of a recipe. Null: none; undefined: not said. */
 export interface StatedRecipeLine {
   readonly recipe: string;
   readonly validFrom: Day | null;
@@ -19,6 +19,12 @@ export interface StatedRecipeLine {
   readonly quantity: DecimalText;
   readonly unit: string;
   readonly usedAs: 'prepared' | 'bought';
+  readonly use: string | null | undefined;
+  readonly part: string | null | undefined;
+  readonly choice: string | null | undefined;
+  readonly choiceShare: DecimalText | null | undefined;
+  readonly channel: string | null | undefined;
+  readonly byProductCredit: DecimalText | null | undefined;
   readonly note: string | null | undefined;
 }
 
@@ -34,13 +40,21 @@ const TABLE = factTable('recipe_line', {
   quantity: 'numeric',
   unit: 'text',
   used_as: 'line_as',
+  use: 'text',
+  part: 'text',
+  choice: 'text',
+  choice_share: 'numeric',
+  channel: 'text',
+  by_product_credit: 'numeric',
   note: 'text',
 });
+
+type Values = Omit<FactRow<typeof TABLE.columns>, 'version_id' | 'position'>;
 
 interface Version {
   readonly id: number;
   readonly from: Day | null;
-  readonly lines: readonly StoredLine[];
+  readonly lines: readonly StoredLine<Values>[];
 }
 
 /**
@@ -62,14 +76,14 @@ export async function saveRecipeLines(
   );
   const sound = rows.map((line, place) => ({ ...line, place })).filter(({ place }) => outcomes[place] === 'unchanged');
   const byVersion = grouped(sound, ({ row }) => keyOf(row));
-  const plans: { readonly version: number; readonly plan: VersionPlan }[] = [];
+  const plans: { readonly version: number; readonly plan: LinesPlan<Values> }[] = [];
   for (const key of new Set([...byVersion.keys(), ...(speaksFor ?? [])])) {
     const version = versions.get(key);
     if (!version) continue;
     const lines = byVersion.get(key) ?? [];
     const wanted = lines.map(({ row, position }) => ({
       position,
-      values: (stored: LineValues | null) => valuesOf(row, items, stored),
+      values: (stored: Values | null) => valuesOf(row, items, stored),
     }));
     const plan = planLines(wanted, version.lines, speaksFor !== null, version.from, closedThrough);
     for (const [index, { place }] of lines.entries()) outcomes[place] = plan.outcomes[index] ?? 'unchanged';
@@ -103,19 +117,11 @@ async function storedVersions(tx: VenueTx, items: KnownItems): Promise<ReadonlyM
   const versions = await storedRows(tx, RECIPE_VERSION);
   return new Map(
     versions.map(({ id, item_id, valid_from }) => {
-      const stored = (lines.get(id) ?? []).map(
-        ({ id: line, position, item_id: item, quantity, unit, used_as, note }) => ({
-          id: line,
-          position: position ?? 0,
-          values: {
-            item_id: item ?? 0,
-            quantity: quantity ?? '',
-            unit: unit ?? '',
-            used_as: used_as === 'bought' ? ('bought' as const) : ('prepared' as const),
-            note,
-          },
-        }),
-      );
+      const stored = (lines.get(id) ?? []).map(({ id: line, version_id: _, position, ...values }) => ({
+        id: line,
+        position: position ?? 0,
+        values,
+      }));
       const from = valid_from === null ? null : parseDay(valid_from);
       return [recipeLineKey(names.get(item_id ?? 0) ?? '', valid_from ?? ''), { id, from, lines: stored }];
     }),
@@ -149,12 +155,18 @@ function itemFault(row: StatedRecipeLine, items: KnownItems): RowFault | null {
   return items.has(nameKey(row.item)) ? null : fault('unknown-item', 'item', row.item);
 }
 
-function valuesOf(row: StatedRecipeLine, items: KnownItems, stored: LineValues | null): LineValues {
+function valuesOf(row: StatedRecipeLine, items: KnownItems, stored: Values | null): Values {
   return {
     item_id: items.get(nameKey(row.item))?.id ?? 0,
     quantity: row.quantity,
     unit: row.unit,
     used_as: row.usedAs,
+    use: kept(row.use, stored?.use, null),
+    part: kept(row.part, stored?.part, null),
+    choice: kept(row.choice, stored?.choice, null),
+    choice_share: kept(row.choiceShare, stored?.choice_share, null),
+    channel: kept(row.channel, stored?.channel, null),
+    by_product_credit: kept(row.byProductCredit, stored?.by_product_credit, null),
     note: kept(row.note, stored?.note, null),
   };
 }

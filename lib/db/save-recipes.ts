@@ -1,7 +1,7 @@
 import type { Day } from '../core/days';
 import type { DecimalText } from '../core/decimal-text';
 import { nameKey } from '../core/name-key';
-import type { Department } from '../model/facts';
+import type { Department, ItemKind } from '../model/facts';
 import type { RowFault } from '../model/refusal';
 import type { VenueTx } from './in-venue';
 import { closedFault, fault, isoDay, kept, planKeyed, type Saved, type Stated } from './plan-keyed';
@@ -11,7 +11,7 @@ import { type FactRow, factTable, insertRows, storedRows, updateRows } from './s
 /** A version of a recipe. Null: not known; undefined: not said. */
 export interface StatedRecipe {
   readonly recipe: string;
-  readonly kind: 'component' | 'dish';
+  readonly kind: Exclude<ItemKind, 'ingredient'>;
   readonly validFrom: Day | null;
   readonly section: string | null | undefined;
   readonly department: Department | null | undefined;
@@ -22,6 +22,15 @@ export interface StatedRecipe {
   readonly batchLossG: DecimalText | null | undefined;
   readonly breakage: DecimalText | null | undefined;
   readonly estimatedCost: DecimalText | null | undefined;
+  readonly overrun: DecimalText | null | undefined;
+  readonly handsOnMinutes: DecimalText | null | undefined;
+  readonly grade: string | null | undefined;
+  readonly platingMinutes: DecimalText | null | undefined;
+  readonly platingGrade: string | null | undefined;
+  readonly shelfLifeDays: number | null | undefined;
+  readonly smallestBatch: DecimalText | null | undefined;
+  readonly thrownAtClose: boolean | null | undefined;
+  readonly cautions: readonly string[] | null | undefined;
 }
 
 export const RECIPE_VERSION = factTable('recipe_version', {
@@ -36,6 +45,15 @@ export const RECIPE_VERSION = factTable('recipe_version', {
   batch_loss_g: 'numeric',
   breakage: 'numeric',
   estimated_cost: 'numeric',
+  overrun: 'numeric',
+  hands_on_minutes: 'numeric',
+  grade: 'text',
+  plating_minutes: 'numeric',
+  plating_grade: 'text',
+  shelf_life_days: 'int',
+  smallest_batch: 'numeric',
+  thrown_at_close: 'boolean',
+  cautions: 'text[]',
 });
 
 type Values = Omit<FactRow<typeof RECIPE_VERSION.columns>, 'item_id' | 'valid_from'>;
@@ -139,5 +157,14 @@ function valuesOf(row: StatedRecipe, stored: Values | null): Values {
     batch_loss_g: kept(row.batchLossG, stored?.batch_loss_g, null),
     breakage: kept(row.breakage, stored?.breakage, null) ?? '0',
     estimated_cost: kept(row.estimatedCost, stored?.estimated_cost, null),
+    overrun: kept(row.overrun, stored?.overrun, null),
+    hands_on_minutes: kept(row.handsOnMinutes, stored?.hands_on_minutes, null),
+    grade: kept(row.grade, stored?.grade, null),
+    plating_minutes: kept(row.platingMinutes, stored?.plating_minutes, null),
+    plating_grade: kept(row.platingGrade, stored?.plating_grade, null),
+    shelf_life_days: kept(row.shelfLifeDays, stored?.shelf_life_days, null),
+    smallest_batch: kept(row.smallestBatch, stored?.smallest_batch, null),
+    thrown_at_close: kept(row.thrownAtClose, stored?.thrown_at_close, null) ?? false,
+    cautions: kept(row.cautions, stored?.cautions, null) ?? [],
   };
 }

@@ -11,7 +11,9 @@ type SqlType =
   | 'base_unit'
   | 'department'
   | 'price_kind'
-  | 'line_as';
+  | 'line_as'
+  | 'purchase_kind'
+  | 'move_reason';
 
 /** A table of edited facts with its columns beside venue_id and id, in the words of the migration. */
 export interface FactTable<Columns extends Readonly<Record<string, SqlType>>> {
@@ -39,20 +41,26 @@ export function factTable<const Columns extends Readonly<Record<string, SqlType>
   return { name, columns };
 }
 
-function asRead(name: string, type: SqlType): string {
-  if (type === 'numeric') return `trim_scale(${name})::text as ${name}`;
-  if (type === 'date') return `to_char(${name}, 'YYYY-MM-DD') as ${name}`;
-  return type === 'int' || type === 'boolean' || type === 'text[]' ? name : `${name}::text as ${name}`;
+function asRead(column: string, name: string, type: SqlType): string {
+  if (type === 'numeric') return `trim_scale(${column})::text as ${name}`;
+  if (type === 'date') return `to_char(${column}, 'YYYY-MM-DD') as ${name}`;
+  return type === 'int' || type === 'boolean' || type === 'text[]' ? column : `${column}::text as ${name}`;
+}
+
+/** The columns of a table in a query, read as the program holds them; `of` is what the query calls the table. */
+export function columnsRead({ columns }: FactTable<Readonly<Record<string, SqlType>>>, of: string): string {
+  return Object.entries(columns)
+    .map(([name, type]) => asRead(`${of}.${name}`, name, type))
+    .join(', ');
 }
 
 /** All rows of a table in this venue. */
 export async function storedRows<Columns extends Readonly<Record<string, SqlType>>>(
   tx: VenueTx,
-  { name, columns }: FactTable<Columns>,
+  table: FactTable<Columns>,
 ): Promise<(FactRow<Columns> & { readonly id: number })[]> {
-  const list = Object.entries(columns).map(([column, type]) => asRead(column, type));
   const { rows } = await tx.bulk.query<FactRow<Columns> & { readonly id: number }>(
-    `select id, ${list.join(', ')} from ${name} where venue_id = $1 order by id`,
+    `select t.id, ${columnsRead(table, 't')} from ${table.name} t where t.venue_id = $1 order by t.id`,
     [tx.venue],
   );
   return rows;

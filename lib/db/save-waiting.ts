@@ -19,6 +19,7 @@ export interface RefusedRow {
 export interface WaitingRow {
   readonly id: string;
   readonly load: number;
+  readonly source: string;
   readonly line: number;
   readonly raw: Raw;
   readonly key: string | null;
@@ -34,11 +35,11 @@ export interface SpeakingFile {
   readonly rows: readonly { readonly line: number; readonly raw: Raw }[];
 }
 
-const COLUMNS = `id::text as id, load_id as load, line, raw, row_key as key,
+const COLUMNS = `id::text as id, load_id as load, source, line, raw, row_key as key,
   json_build_object('rule', rule, 'column', about_column, 'value', about_value, 'facts', facts) as fault`;
 
 /** Kinds of which every source says its own; of all others there is one truth, whoever brings it. */
-const BY_SOURCE: readonly string[] = ['sales', 'covers'];
+const BY_SOURCE: readonly string[] = ['sales', 'covers', 'moves'];
 
 /** What is refused because a version is closed does not count against it: its key says so, and is spoken for with the version's. */
 export const CLOSED_KEY = 'closed|';

@@ -57,6 +57,15 @@ export function whole(style: NumberStyle): ReadCell<DecimalText> {
   };
 }
 
+/** A whole number of one or more, up to a limit. */
+export function wholeUpTo(limit: number, style: NumberStyle): ReadCell<DecimalText> {
+  const inRange = between({ from: 1, to: limit }, style);
+  return (cell) => {
+    const number = inRange(cell);
+    return number instanceof CellFault || !number.includes('.') ? number : new CellFault('not-whole');
+  };
+}
+
 /** The ends of a range; an end that is `open` does not belong to it. */
 export interface Range {
   readonly from: number;

@@ -49,12 +49,16 @@ export const ROW_RULES = [
   'dish-output', // a dish is one portion
   'dish-loss',
   'estimate-without-dish',
-  'not-carried', // a column that would change a figure and is not worked out yet
-  'kind-not-carried',
+  'batch-only', // says something of a batch, and a dish has none
+  'nothing-delivered', // goods without packs and quantity
+  'goods-without-code',
   'unknown-ingredient', // facts: kind (what it stands for, or null)
   'unknown-offer', // facts: supplier
   'unknown-recipe', // facts: validFrom (ISO or ''), known[] (its versions' days), kind
   'unknown-item',
+  'unknown-trial', // facts: day (ISO)
+  'not-countable', // facts: kind
+  'not-tried', // a trial of an ingredient
   'tax-missing',
   'end-without-agreed',
   'end-before-start', // facts: start
@@ -99,4 +103,6 @@ export const WAITS_FOR_ANOTHER_FILE: readonly RowRule[] = [
   'unknown-offer',
   'unknown-recipe',
   'unknown-item',
+  'unknown-trial',
+  'not-countable', // what only the menu knew may turn out to be a component
 ];

@@ -14,7 +14,7 @@ await loadFolder(db, 'seed/small');
 
 const soak = process.env.SOAK ? 1_500 : 40;
 const FILES = FILE_KINDS.map((kind) => {
-  const lines = readFileSync(`seed/small/${kind}.csv`, 'utf8').split('\n');
+  const lines = readFileSync(`seed/demo-house/${kind}.csv`, 'utf8').split('\n');
   return { kind, lines: lines.slice(0, 9) };
 });
 

@@ -102,8 +102,6 @@ test('loadFolder(db, folder) stores the same as its files one by one, in any ord
     'recipe_lines unknown-item',
     'recipe_lines not-positive',
     'recipe_lines unknown-recipe',
-    'recipe_lines unknown-recipe',
-    'recipes kind-not-carried',
     'sales unknown-item',
     'sales not-a-number',
     'venue unknown-setting',

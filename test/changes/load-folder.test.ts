@@ -119,7 +119,6 @@ test('loadFolder(db, file) takes one file alone; what it refers to may come late
 test('loadFolder(db, path) says what it does not read, and that is no error', async () => {
   const path = folder(
     {
-      'labour.csv': ['grade,valid_from,cost_per_hour', 'Chef,,20'],
       'budget.csv': 'x',
       'book.xlsx': 'x',
       'notes.txt': 'x',
@@ -128,7 +127,7 @@ test('loadFolder(db, path) says what it does not read, and that is no error', as
     'Partly',
   );
   const report = await loadFolder(db, path, { venue: 'Partly' });
-  expect(report.notRead.map(({ file }) => file)).toEqual(['book.xlsx', 'budget.csv', 'labour.csv']);
+  expect(report.notRead.map(({ file }) => file)).toEqual(['book.xlsx', 'budget.csv']);
   expect(report.files).toMatchObject([{ file: 'suppliers.csv', taken: 1, ignored: ['fax'] }]);
   expect(loadExitCode(report)).toBe(0);
 });

@@ -2,7 +2,7 @@ const listed = (names: readonly string[]): string =>
   names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
 
 const KNOWN_NAMES =
-  'venue.csv, ingredients.csv, measures.csv, suppliers.csv, offers.csv, offer_prices.csv, recipes.csv, recipe_lines.csv, menu.csv, sales.csv or covers.csv';
+  'venue.csv, labour.csv, exchange_rates.csv, ingredients.csv, measures.csv, parts.csv, yields.csv, suppliers.csv, offers.csv, offer_prices.csv, recipes.csv, recipe_lines.csv, menu.csv, sales.csv, covers.csv, purchases.csv, counts.csv, moves.csv, trials.csv or trial_lines.csv';
 
 /** Why a load is not tried, or a file of it not read, and what to do. */
 export const loadingWords = {
@@ -14,8 +14,6 @@ export const loadingWords = {
   notCsv: (path: string) => `${path} is neither a folder nor a CSV file. Name a folder of CSV files, or one CSV file.`,
   unknownName: (file: string) =>
     `What ${file} holds cannot be told from its name. Begin the name with that of a file of the data folder: ${KNOWN_NAMES}.`,
-  later: (file: string) =>
-    `Nothing is worked out from ${file} yet, so it is left for later. What it holds is in no figure.`,
   whichVenue: (known: readonly string[]) => `There are several venues: ${listed(known)}. Name one with --venue.`,
   noVenueName: (limit: number) => `A venue needs a name of 1 to ${limit} characters. Name it with --venue.`,
   noSourceName: (limit: number) => `A source needs a name of 1 to ${limit} characters. Name it with --source.`,
@@ -26,13 +24,14 @@ export const loadingWords = {
 
 export const loadUsage = `npm run load -- FOLDER | CSV [options]
 
-Brings in a data folder, or one file of it. Files: venue.csv, ingredients.csv, measures.csv, suppliers.csv, offers.csv,
-offer_prices.csv, recipes.csv, recipe_lines.csv, menu.csv, sales.csv, covers.csv (and names that begin so, sales-2026-10.csv).
+Brings in a data folder, or one file of it. Files: venue.csv, labour.csv, exchange_rates.csv, ingredients.csv, measures.csv,
+parts.csv, yields.csv, suppliers.csv, offers.csv, offer_prices.csv, recipes.csv, recipe_lines.csv, menu.csv, sales.csv, covers.csv,
+purchases.csv, counts.csv, moves.csv, trials.csv, trial_lines.csv (and names that begin so, sales-2026-10.csv).
 The order does not matter, and what was loaded before is not taken twice. Workbooks and ZIP archives are not read yet.
 A row that cannot be taken is refused by itself and kept until a later file mends it.
 
   --venue NAME     which venue; made if there is none of that name. Left out: the one in venue.csv, else the only one
-  --source NAME    on whose word the sales and covers are (book)
+  --source NAME    on whose word the sales, covers and moves are (book)
   --days A..B      sales.csv is the whole truth for these days, both included, also where it has no row for one
   --json           the report as JSON
 

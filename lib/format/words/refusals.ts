@@ -89,19 +89,27 @@ const ROWS: Readonly<Record<RowRule, Sentence>> = {
     `A dish is one portion and has no batch to lose from. Leave ${column} blank, or state the loss on a component.`,
   'estimate-without-dish': (_, __, column) =>
     `An estimate can stand in for a dish only. Leave ${column} blank, or set kind to dish.`,
-  'not-carried': (_, value, column) =>
-    `“${value}” in ${column} would change what this costs, and is not worked out yet. The row is kept; leave ${column} blank to cost it without.`,
-  'kind-not-carried': (_, value) =>
-    `Recipes of the kind “${value}” are not worked out yet. The row is kept; only component and dish are read for now.`,
+  'batch-only': (_, __, column) =>
+    `${column} is about a batch, and only a component is made in batches. Leave it blank, or state it on the component.`,
+  'nothing-delivered': () =>
+    'Neither packs nor quantity says how much was delivered. Fill in one of the two (with its unit where it is quantity).',
+  'goods-without-code': (_, __, column) =>
+    `${column} is blank, so nobody can tell what was delivered. Fill in the code of the supplier’s offer, or set kind to non_food, freight, deposit, rebate or credit.`,
   'unknown-ingredient': (f, value) =>
     f.kind
       ? `“${value}” is ${kind(f)}, not an ingredient. Name an ingredient, or rename one of the two.`
       : `There is no ingredient “${value}” yet. Add it to ingredients.csv, or correct the name; this row waits until then.`,
   'unknown-offer': (f, value) =>
-    `${one(f, 'supplier')} has no offer with the code “${value}” yet. Add it to offers.csv, or correct the code; this price waits until then.`,
+    `${one(f, 'supplier')} has no offer with the code “${value}” yet. Add it to offers.csv, or correct the code; this row waits until then.`,
   'unknown-recipe': (f, value) => `“${value}”: ${recipeVersions(f)}`,
   'unknown-item': (_, value) =>
     `There is no “${value}” yet. Add it to menu.csv, recipes.csv or ingredients.csv (a sale needs one of the first two), or correct the name; this row waits until then.`,
+  'unknown-trial': (f, value) =>
+    `There is no trial of “${value}” on ${one(f, 'day')} yet. Add it to trials.csv, or correct the name or the date; this line waits until then.`,
+  'not-countable': (f, value) =>
+    `“${value}” is ${kind(f)}, and only ingredients and components are counted. Name what it is made of, or add it to recipes.csv as a component; this row waits until then.`,
+  'not-tried': (_, value) =>
+    `“${value}” is an ingredient, and a trial is of a dish or a component. Name the dish, or move the line to trial_lines.csv.`,
   'tax-missing': (_, __, column) => `Gross revenue needs its tax rate. Fill in ${column}, or give net_revenue instead.`,
   'end-without-agreed': (f, _, column) =>
     `Only an agreed price ends on a stated day; this one is of the kind ${one(f, 'kind')}. Leave ${column} blank, or set kind to agreed.`,

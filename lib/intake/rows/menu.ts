@@ -6,7 +6,6 @@ import { CellFault, issueOf, needed, optional, text, yesNo } from '../cells';
 import { day } from '../dates';
 import { notNegative, perCent } from '../numbers';
 import { channel, USUAL_CHANNEL } from './channel';
-import { notCarriedUnlessZero } from './not-carried';
 import { keyOf, keyOfDay, keyOfName, type RowKind } from './row-kind';
 
 /** The price of an item in a channel from a day on; price null: off the menu from then. */
@@ -17,6 +16,8 @@ export interface MenuRow {
   readonly price: DecimalText | null;
   readonly tax: DecimalText;
   readonly taxIncluded: boolean;
+  /** What the channel keeps of the net price, a fraction. Blank: null; no such column: undefined. */
+  readonly commission: DecimalText | null | undefined;
 }
 
 export const menuRows: RowKind<MenuRow> = {
@@ -34,7 +35,7 @@ export const menuRows: RowKind<MenuRow> = {
         price: optional(notNegative(style)),
         tax_pct: needed(perCent({ from: 0, to: 100, open: 'to' }, style)),
         tax_included: needed(yesNo),
-        commission_pct: notCarriedUnlessZero(style),
+        commission_pct: optional(perCent({ from: 0, to: 100, open: 'to' }, style)),
         off_menu: optional(yesNo),
       })
       .transform((row, context) => {
@@ -47,6 +48,7 @@ export const menuRows: RowKind<MenuRow> = {
           price,
           tax: row.tax_pct,
           taxIncluded: row.tax_included,
+          commission: row.commission_pct,
         };
       }),
   key: (cells) =>

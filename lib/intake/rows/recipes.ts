@@ -1,18 +1,20 @@
 import { z } from 'zod';
 import type { Day } from '../../core/days';
 import type { DecimalText } from '../../core/decimal-text';
-import type { Department } from '../../model/facts';
-import { CellFault, issueOf, needed, oneOf, optional, type ReadCell, text } from '../cells';
+import type { Department, ItemKind } from '../../model/facts';
+import { CellFault, declaration, issueOf, needed, oneOf, optional, type ReadCell, text, yesNo } from '../cells';
 import { day } from '../dates';
-import { notNegative, perCent, positive } from '../numbers';
-import { notCarriedUnlessZero } from './not-carried';
+import { notNegative, perCent, positive, wholeUpTo } from '../numbers';
 import { keyOf, keyOfDay, keyOfName, type RowKind } from './row-kind';
 import { dimensionOf, unit } from './unit';
 
-/** A version of a recipe: what a batch gives, what is lost. Blank: null; a column that the file does not have: undefined. */
+/** What has a recipe. */
+export type RecipeKind = Exclude<ItemKind, 'ingredient'>;
+
+/** A version of a recipe: what a batch gives, what is lost, how long it takes and keeps. Blank: null; a column that the file does not have: undefined. */
 export interface RecipeRow {
   readonly recipe: string;
-  readonly kind: 'component' | 'dish';
+  readonly kind: RecipeKind;
   /** Null: from the beginning. */
   readonly validFrom: Day | null;
   readonly section: string | null | undefined;
@@ -24,12 +26,22 @@ export interface RecipeRow {
   readonly batchLossG: DecimalText | null | undefined;
   readonly breakage: DecimalText | null | undefined;
   readonly estimatedCost: DecimalText | null | undefined;
+  readonly overrun: DecimalText | null | undefined;
+  readonly handsOnMinutes: DecimalText | null | undefined;
+  readonly grade: string | null | undefined;
+  readonly platingMinutes: DecimalText | null | undefined;
+  readonly platingGrade: string | null | undefined;
+  readonly shelfLifeDays: number | null | undefined;
+  readonly smallestBatch: DecimalText | null | undefined;
+  readonly thrownAtClose: boolean | null | undefined;
+  readonly cautions: readonly string[] | null | undefined;
 }
 
-const kind: ReadCell<'component' | 'dish'> = (cell) => {
-  const read = oneOf(['component', 'dish', 'set_menu', 'extra'])(cell.replace(/[\s-]+/g, '_'));
-  return read === 'set_menu' || read === 'extra' ? new CellFault('kind-not-carried') : read;
-};
+const KINDS: readonly RecipeKind[] = ['component', 'dish', 'set_menu', 'extra'];
+const kind: ReadCell<RecipeKind> = (cell) => oneOf(KINDS)(cell.replace(/[\s-]+/g, '_'));
+
+const MOST_OVERRUN_PCT = 1000;
+const LONGEST_LIFE_DAYS = 3650;
 
 const row = (style: Parameters<typeof positive>[0]) =>
   z.object({
@@ -42,9 +54,17 @@ const row = (style: Parameters<typeof positive>[0]) =>
     yield_unit: optional(unit),
     also_quantity: optional(positive(style)),
     also_unit: optional(unit),
-    overrun_pct: notCarriedUnlessZero(style),
+    overrun_pct: optional(perCent({ from: 0, to: MOST_OVERRUN_PCT }, style)),
     batch_loss_g: optional(notNegative(style)),
     breakage_pct: optional(perCent({ from: 0, to: 100, open: 'to' }, style)),
+    hands_on_minutes: optional(notNegative(style)),
+    grade: optional(text()),
+    plating_minutes: optional(notNegative(style)),
+    plating_grade: optional(text()),
+    shelf_life_days: optional(wholeUpTo(LONGEST_LIFE_DAYS, style)),
+    smallest_batch: optional(positive(style)),
+    thrown_at_close: optional(yesNo),
+    cautions: optional(declaration),
     estimated_cost: optional(notNegative(style)),
   });
 
@@ -66,11 +86,14 @@ function faultBetween(read: Read): readonly [CellFault, string] | null {
     if (read.yield_unit && read.also_unit && dimensionOf(read.yield_unit) === dimensionOf(read.also_unit)) {
       return [new CellFault('same-dimension', { other: 'yield_unit' }), 'also_unit'];
     }
-    return null;
+    const unsized = read.smallest_batch && read.yield_unit === null;
+    return unsized ? [new CellFault('pair-incomplete', { other: 'smallest_batch' }), 'yield_unit'] : null;
   }
   if (read.also_quantity) return [new CellFault('dish-output'), 'also_quantity'];
   if (read.yield_unit && !isOnePortion(read)) return [new CellFault('dish-output'), 'yield_quantity'];
   if (read.batch_loss_g && read.batch_loss_g !== '0') return [new CellFault('dish-loss'), 'batch_loss_g'];
+  if (read.overrun_pct && read.overrun_pct !== '0') return [new CellFault('batch-only'), 'overrun_pct'];
+  if (read.smallest_batch) return [new CellFault('batch-only'), 'smallest_batch'];
   return null;
 }
 
@@ -91,9 +114,6 @@ export const recipeRows: RowKind<RecipeRow> = {
       'overrun_pct',
       'batch_loss_g',
       'breakage_pct',
-      'estimated_cost',
-    ],
-    later: [
       'hands_on_minutes',
       'grade',
       'plating_minutes',
@@ -102,13 +122,15 @@ export const recipeRows: RowKind<RecipeRow> = {
       'smallest_batch',
       'thrown_at_close',
       'cautions',
+      'estimated_cost',
     ],
+    later: [],
   },
   schema: ({ style }) =>
     row(style).transform((read, context) => {
       const fault = faultBetween(read);
       if (fault) context.addIssue(issueOf(...fault));
-      const onePortion = read.kind === 'dish' && isOnePortion(read);
+      const onePortion = read.kind !== 'component' && isOnePortion(read);
       return {
         recipe: read.recipe,
         kind: read.kind,
@@ -122,6 +144,15 @@ export const recipeRows: RowKind<RecipeRow> = {
         batchLossG: read.batch_loss_g,
         breakage: read.breakage_pct,
         estimatedCost: read.estimated_cost,
+        overrun: read.overrun_pct,
+        handsOnMinutes: read.hands_on_minutes,
+        grade: read.grade,
+        platingMinutes: read.plating_minutes,
+        platingGrade: read.plating_grade,
+        shelfLifeDays: read.shelf_life_days && Number(read.shelf_life_days),
+        smallestBatch: read.smallest_batch,
+        thrownAtClose: read.thrown_at_close,
+        cautions: read.cautions,
       };
     }),
   key: (cells) => keyOf(keyOfName(cells.recipe), keyOfDay(cells.valid_from)),
