@@ -4,9 +4,9 @@ import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
 import { loadFolder } from '@/lib/changes/load-folder';
 import { loadExitCode } from '@/lib/changes/load-report-shape';
+import { everythingStored } from '../changes/everything-stored';
 import { revision } from '../changes/stored';
 import { freshDatabase } from '../fresh-database';
-import { everythingStored } from './everything-stored';
 
 const { db } = await freshDatabase();
 const DEMO = fileURLToPath(new URL('../../seed/demo-house', import.meta.url));

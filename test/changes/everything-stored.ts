@@ -1,6 +1,6 @@
 import type { Database } from '@/lib/db/database';
 import { inVenue } from '@/lib/db/in-venue';
-import { type Stored, stored, venueId } from '../changes/stored';
+import { type Stored, stored, venueId } from './stored';
 
 /** What the other tests of loads do not look at, by names instead of numbers and in an order of its own. */
 const FACTS: Readonly<Record<string, string>> = {
@@ -19,10 +19,10 @@ const FACTS: Readonly<Record<string, string>> = {
   purchases: `select s.scope, s.day as told, p.line, p.day, p.delivered_on, u.name as supplier, p.invoice, p.kind, o.code, p.packs, p.quantity, p.unit, p.amount
     from load_scope s join purchase_line p on (p.venue_id, p.load_id, p.scope) = (s.venue_id, s.load_id, s.scope)
     join supplier u on (u.venue_id, u.id) = (p.venue_id, p.supplier_id) left join offer o on (o.venue_id, o.id) = (p.venue_id, p.offer_id)
-    where s.venue_id = $1 and s.kind = 'purchases' and s.live order by 1, 3`,
+    where s.venue_id = $1 and s.kind = 'purchases' and s.live order by s.scope collate "C", p.line`,
   counts: `select s.scope, s.day as told, c.line, c.day, i.name_key as item, c.part, c.quantity, c.unit, c.place
     from load_scope s join stock_count c on (c.venue_id, c.load_id, c.scope) = (s.venue_id, s.load_id, s.scope)
-    join item i on (i.venue_id, i.id) = (c.venue_id, c.item_id) where s.venue_id = $1 and s.kind = 'counts' and s.live order by 1`,
+    join item i on (i.venue_id, i.id) = (c.venue_id, c.item_id) where s.venue_id = $1 and s.kind = 'counts' and s.live order by s.scope collate "C"`,
   moves: `select s.source, m.line, m.day, i.name_key as item, m.quantity, m.unit, m.reason, m.value, m.other_venue
     from load_scope s join stock_move m on (m.venue_id, m.load_id, m.day) = (s.venue_id, s.load_id, s.day)
     join item i on (i.venue_id, i.id) = (m.venue_id, m.item_id) where s.venue_id = $1 and s.kind = 'moves' and s.live order by 1, 3, 2`,
