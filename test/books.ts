@@ -32,7 +32,12 @@ import type {
 type LineDetail = Partial<Omit<RecipeLine, 'position' | 'item' | 'quantity' | 'unit'>>;
 
 /** quantity, unit, item and, where it is not prepared, bought; or whatever else the line says */
-export type Line = readonly [quantity: number, unit: string, item: ItemId, as?: 'prepared' | 'bought' | LineDetail];
+export type Line = readonly [
+  quantity: number,
+  unit: string,
+  item: ItemId,
+  as?: 'prepared' | 'bought' | LineDetail | undefined,
+];
 
 type Recipe = Partial<Omit<RecipeVersion, 'item' | 'validFrom' | 'lines'>> & {
   readonly from?: string;
@@ -148,10 +153,6 @@ export class Book {
 
   labour(grade: string, costPerHour: number, from?: string): void {
     this.labourRates.push({ grade, validFrom: from ? day(from) : null, costPerHour });
-  }
-
-  guests(on: string, covers: number): void {
-    this.covers.push({ day: day(on), covers });
   }
 
   trial(item: ItemId, on: string, hours: number, grade: string, ...lines: [number, string, ItemId][]): void {

@@ -18,7 +18,8 @@ export type BatchWeight = { readonly grams: number } | { readonly missing: reado
  * The usable output of a batch: what was measured (or, where that is blank, what its lines weigh) less what every batch loses.
  *
  * usable g = g - loss; a second stated output shrinks in proportion, usable x = x * (g - loss) / g. The stated dimension is the one
- * it is counted in; grams where nothing was stated. A loss, being in grams, needs the output in grams.
+ * it is counted in; grams where nothing was stated. A loss, being in grams, needs the output in grams. Where overrun is stated (air
+ * beaten in, as a share of the volume), the stated volume is that of the mix: volume = mix * (1 + overrun); grams stay what they are.
  */
 export function batchOutput(
   name: string,
@@ -44,6 +45,11 @@ export function batchOutput(
     const weighed = weight();
     if ('missing' in weighed) return missing('no-yield', { missing: weighed.missing });
     stated.g = weighed.grams;
+  }
+  if (version.overrun !== null) {
+    if (stated.ml === null)
+      return missing('no-mix-volume', { outputs: BASE_UNITS.filter((each) => stated[each] !== null) });
+    stated.ml *= 1 + version.overrun;
   }
   const loss = version.batchLossG ?? 0;
   const grams = stated.g;

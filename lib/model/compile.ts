@@ -1,23 +1,28 @@
 import type { Day } from '../core/days';
 import { loopOf } from '../core/graph-order';
+import { creditIn, isByProduct, type Makings, makingsOf, readByProduct, withoutLinesOfByProducts } from './by-products';
 import { type FlatLines, lineList } from './flat-lines';
 import type { Issue } from './issue';
 import type { IssueList } from './issue-list';
 import { type Known, nothingKnown, place } from './known';
-import { ingredientMeasure, type UnitReader } from './measure';
+import { ingredientMeasure, type Measure, type UnitReader } from './measure';
 import { changesWithin, extend, type MeasureSpan } from './measure-spans';
 import { neededSegments, offeredSegments } from './needed';
-import { type RecipeSpan, recipeSpans, runsOf } from './recipe-graph';
-import { type Child, type RecipePiece, readRecipe } from './recipe-piece';
+import { basePiece, packingPiece } from './packing-piece';
+import { readPart } from './part-things';
+import { type Packings, packingNodes, type RecipeSpan, recipeSpans, runsOf } from './recipe-graph';
+import { type Child, type RecipePiece, type RecipeReading, readRecipe } from './recipe-piece';
 import { inSegment, type SegmentRange, type Segments, segmentsWithin } from './segments';
 import type { Scope, Thing } from './things';
 
 /** The recipes of a period as one flat list, with what is and what is not known. */
 export interface Compiled extends Known {
   readonly lines: FlatLines;
-  /** By node. */
+  /** By node. What holds only in one channel stands in the recipes of the packing for it. */
   readonly recipes: readonly (readonly RecipePiece[])[];
   readonly measures: readonly (readonly MeasureSpan[])[];
+  readonly packings: Packings;
+  readonly makings: Makings;
 }
 
 /**
@@ -32,7 +37,10 @@ export function compile(
   found: IssueList,
   scope: Scope,
 ): Compiled {
-  const spans = recipeSpans(things, segments);
+  const written = recipeSpans(things, segments);
+  const makings = makingsOf(written);
+  const spans = withoutLinesOfByProducts(written, makings);
+  const packings = packingNodes(things);
   const runs = runsOf(spans, segments.count);
   const offered = offeredSegments(things, segments);
   const wanted = scope === 'everything' ? new Uint8Array(offered.length).fill(1) : offered;
@@ -47,6 +55,18 @@ export function compile(
     if (first !== -1) found.add({ ...issue, day: segments.cuts[from + first] as Day });
   };
 
+  /** What a by-product is worth in the segments in which it is made; nothing else has a say in its price then. */
+  const credit = (node: number, measure: Measure | null, from: number, to: number): void => {
+    for (let segment = from; segment < to; segment++) {
+      if (!isByProduct(makings, node, segment)) continue;
+      const { price, issue } = creditIn(things, node, makings.get(node) ?? [], measure, segment, units);
+      if (issue) raise(issue, node, segment, segment + 1);
+      const cell = node * segments.count + segment;
+      known.complete[cell] = price === null ? 0 : 1;
+      known.credits[cell] = price ?? 0;
+    }
+  };
+
   const buy = (thing: Thing, node: number): void => {
     for (const version of thing.versions) {
       const measure = ingredientMeasure(version.fact, thing.own);
@@ -54,14 +74,18 @@ export function compile(
     }
     for (const price of thing.prices) {
       const { from, to } = segmentsWithin(segments, price);
-      if (price.fact.issue) raise(price.fact.issue, node, from, to);
-      else known.complete.fill(1, node * segments.count + from, node * segments.count + to);
+      if (price.fact.issue === null) known.complete.fill(1, node * segments.count + from, node * segments.count + to);
+      else for (const each of boughtIn(node, from, to)) raise(price.fact.issue, node, each, each + 1);
     }
+    for (const { measure, from, to } of measures[node] ?? []) credit(node, measure, from, to);
   };
+
+  const boughtIn = (node: number, from: number, to: number): readonly number[] =>
+    Array.from({ length: to - from }, (_, index) => from + index).filter((each) => !isByProduct(makings, node, each));
 
   const childAt = (node: number, segment: number): Child => {
     const thing = things[node] as Thing;
-    const stated = thing.kind === 'ingredient' ? measures[node] : spans[node];
+    const stated = thing.kind === 'ingredient' && thing.part === null ? measures[node] : spans[node];
     return {
       thing,
       measure: inSegment(measures[node] ?? [], segment)?.measure ?? null,
@@ -69,24 +93,37 @@ export function compile(
     };
   };
 
+  const read = (thing: Thing, node: number, span: RecipeSpan, from: number): RecipeReading => {
+    const children = span.children.map((child) => childAt(child, from));
+    const [whole] = children;
+    if (span.byProduct) return readByProduct(thing, span.version, makings.get(node) ?? [], units);
+    if (thing.part && whole) return readPart(thing, thing.part, whole, units);
+    return readRecipe(thing, span, children, units);
+  };
+
   const make = (thing: Thing, node: number, span: RecipeSpan, knotted: boolean): void => {
     const starts = changesWithin(span, measures);
     for (const [index, from] of starts.entries()) {
       const to = starts[index + 1] ?? span.to;
-      const children = span.children.map((child) => childAt(child, from));
-      const reading = readRecipe(thing, span, children, units);
-      const nothing = { amounts: span.lines.map(() => Number.NaN), measure: null, usable: Number.NaN };
-      const { amounts, measure, usable } = knotted ? nothing : reading;
-      if (!knotted) for (const issue of reading.issues) raise(issue, node, from, to);
-      const piece = { ...span, from, to, amounts, measure, usable };
-      recipes[node]?.push(piece);
-      extend(measures[node] ?? [], { from, to, measure });
-      place(thing, node, piece, known, list, segments.count);
+      const nothing = { amounts: span.lines.map(() => Number.NaN), measure: null, usable: Number.NaN, issues: [] };
+      const { issues, ...reading } = knotted ? nothing : read(thing, node, span, from);
+      for (const issue of issues) raise(issue, node, from, to);
+      const piece = { ...span, from, to, ...reading };
+      const base = basePiece(piece);
+      recipes[node]?.push(base);
+      extend(measures[node] ?? [], { from, to, measure: reading.measure });
+      if (span.byProduct) credit(node, reading.measure, from, to);
+      else place(thing, node, base, known, list, segments.count);
+      for (const [channel, packing] of packings.get(node) ?? []) {
+        const more = packingPiece(piece, channel, packings);
+        recipes[packing]?.push(more);
+        place(things[packing] as Thing, packing, more, known, list, segments.count);
+      }
     }
   };
 
   things.forEach((thing, node) => {
-    if (thing.kind === 'ingredient') buy(thing, node);
+    if (thing.kind === 'ingredient' && thing.part === null) buy(thing, node);
   });
   for (const run of runs) {
     for (const knot of run.knots) {
@@ -113,5 +150,5 @@ export function compile(
       }
     }
   });
-  return { lines: list.lines(), recipes, measures, ...known };
+  return { lines: list.lines(), recipes, measures, packings, makings, ...known };
 }

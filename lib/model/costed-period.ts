@@ -1,12 +1,16 @@
-import type { Day, DayRange } from '../core/days';
+import { type Day, type DayRange, isWithin } from '../core/days';
+import { isByProduct } from './by-products';
 import { type Compiled, compile } from './compile';
-import type { Facts, ItemId, VenueSettings } from './facts';
+import type { CoversDay, Facts, ItemId, VenueSettings } from './facts';
 import type { Issue } from './issue';
 import { issueList } from './issue-list';
+import { type Labour, labourOf } from './labour';
+import { labourRatesOf, rateChanges } from './labour-rates';
 import { unitReader } from './measure';
 import { sectionsOf } from './offered';
 import { upward } from './passes';
 import { boughtGoods, invoicePoints, purchaseIssues } from './purchases';
+import { itemNodes } from './recipe-graph';
 import { type Segments, segmentsOf, segmentsWithin } from './segments';
 import { settingIssues } from './settings';
 import { type Scope, type Thing, thingsOf } from './things';
@@ -23,7 +27,8 @@ export interface UnitCosts {
 /**
  * A period with everything costed, each day with what was in force on it: what every report is made from.
  *
- * A node is the index of a thing, in the order of names. Where `complete` is 0, the unit costs are a floor: the known part.
+ * A node is the index of a thing: items in the order of names, then parts, then packings. Where `complete` is 0, the unit costs are a
+ * floor: the known part.
  */
 export interface CostedPeriod extends Compiled {
   readonly venue: VenueSettings;
@@ -32,9 +37,13 @@ export interface CostedPeriod extends Compiled {
   readonly nodeOf: ReadonlyMap<ItemId, number>;
   /** The menu sections of what is on the menu or sold, by name. */
   readonly sections: readonly string[];
+  /** Guests of each day of the period of which they are known. */
+  readonly covers: readonly CoversDay[];
   readonly segments: Segments;
   readonly prices: UnitCosts;
   readonly costs: UnitCosts;
+  /** Recipe labour and plating, beside food: never inside a plate cost. Its issues stand in no other list. */
+  readonly labour: Labour;
   readonly issues: readonly Issue[];
 }
 
@@ -47,22 +56,25 @@ export function costPeriod(facts: Facts, range: DayRange, scope: Scope = 'offere
   const bought = boughtGoods(facts, units);
   const pricePoints = [...facts.pricePoints, ...invoicePoints(bought)];
   const things = thingsOf({ ...facts, pricePoints }, range, units, scope);
-  const segments = segmentsOf(range, things.flatMap(changesOf));
+  const rates = labourRatesOf(facts.labourRates, range);
+  const segments = segmentsOf(range, [...things.flatMap(changesOf), ...rateChanges(things, rates)]);
   const found = issueList();
   for (const issue of [...settingIssues(facts.venue), ...purchaseIssues(bought, range)]) found.add(issue);
   const compiled = compile(things, segments, units, found, scope);
-  const prices = { ...pricesBySegment(things, segments), estimate: compiled.estimates };
+  const prices = { ...pricesBySegment(things, segments, compiled), estimate: compiled.estimates };
   const pass = (of: Float64Array): Float64Array => upward(compiled.lines, of, segments.count);
   return {
     ...compiled,
     venue: facts.venue,
     range,
     things,
-    nodeOf: new Map(things.map((thing, node) => [thing.id, node])),
+    nodeOf: itemNodes(things),
     sections: sectionsOf(things),
+    covers: facts.covers.filter(({ day }) => isWithin(day, range)),
     segments,
     prices,
     costs: { food: pass(prices.food), packaging: pass(prices.packaging), estimate: pass(prices.estimate) },
+    labour: labourOf(things, compiled, segments, rates),
     issues: found.issues(),
   };
 }
@@ -72,8 +84,15 @@ function changesOf(thing: Thing): readonly Day[] {
   return [...thing.recipes, ...thing.versions, ...thing.prices].flatMap(({ from, to }) => [from, to]);
 }
 
-/** The price in force of each ingredient in each segment; 0 where there is none, which `complete` tells apart from free. */
-function pricesBySegment(things: readonly Thing[], segments: Segments): Pick<UnitCosts, 'food' | 'packaging'> {
+/**
+ * The price in force of each ingredient in each segment, and the credit of each by-product where it is made; 0 where there is none,
+ * which `complete` tells apart from free.
+ */
+function pricesBySegment(
+  things: readonly Thing[],
+  segments: Segments,
+  { makings, credits }: Compiled,
+): Pick<UnitCosts, 'food' | 'packaging'> {
   const { count } = segments;
   const food = new Float64Array(things.length * count);
   const packaging = new Float64Array(things.length * count);
@@ -90,5 +109,13 @@ function pricesBySegment(things: readonly Thing[], segments: Segments): Pick<Uni
       food.fill(0, ...cells);
     }
   });
+  for (const node of makings.keys()) {
+    for (let segment = 0; segment < count; segment++) {
+      if (!isByProduct(makings, node, segment)) continue;
+      const cell = node * count + segment;
+      food[cell] = credits[cell] ?? 0;
+      packaging[cell] = 0;
+    }
+  }
   return { food, packaging };
 }

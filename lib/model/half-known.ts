@@ -11,16 +11,23 @@ export interface LineCount {
 /**
  * Counts the lines in which a recipe ends: those of ingredients, those of things on estimate, and those that lead nowhere, since
  * nothing is known of what they ask for. Every recipe reached counts once, however many ways lead to it. Lines that could not be
- * taken are missing ones.
+ * taken are missing ones. In a channel, what it takes more there is counted too.
  */
-export function lineCount(period: CostedPeriod, node: number, segment: number): LineCount {
-  const { complete, estimated, recipes, segments } = period;
+export function lineCount(
+  period: CostedPeriod,
+  node: number,
+  segment: number,
+  channel: string | null = null,
+): LineCount {
+  const { complete, estimated, packings, recipes, segments, things } = period;
   const at = (table: Uint8Array, child: number): number => table[child * segments.count + segment] as number;
   const leadsOn = (child: number): boolean => {
+    if ((things[child]?.channel ?? null) !== null) return true;
     const piece = inSegment(recipes[child] ?? [], segment);
     return piece !== null && piece.lines.length + piece.version.refusedLines > 0 && at(estimated, child) !== WHOLE;
   };
-  const reached = new Set([node]);
+  const packing = channel === null ? undefined : packings.get(node)?.get(channel);
+  const reached = new Set(packing === undefined ? [node] : [node, packing]);
   let lines = 0;
   let missing = 0;
   for (const recipe of reached) {

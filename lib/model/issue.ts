@@ -22,6 +22,7 @@ export const ISSUE_CODES = [
   'price-waits', // an invoice price more than 20 % off what was known enters no cost until a yes. facts: supplier, code, invoice, price, last
   'goods-without-quantity', // a delivered line that says neither packs nor weight. facts: supplier, code, invoice
   'goods-without-value', // goods received, not invoiced, and no price to take. facts: supplier, code
+  'unknown-count-unit', // counted or moved in a unit that leads nowhere. facts: unit
   'portions-above-covers', // about: the day. facts: portions, covers, each (most that one guest could order)
   'unknown-unit', // facts: unit, where (recipe or offer)
   'pack-unit-mismatch', // pack unit in another dimension and no way across. facts: unit, missing
@@ -33,6 +34,16 @@ export const ISSUE_CODES = [
   'no-lines', // a version without lines
   'refused-lines', // a version with lines that could not be taken. facts: lines
   'no-version', // a line to a thing with no version in force that day. facts: recipe
+  'unknown-use', // a line names a usable yield that the thing does not have. facts: recipe, use
+  'unknown-part', // a line names a part that the thing is not split into. facts: recipe, part
+  'part-unit', // a part asked for in a dimension it is not stated in. facts: recipe, unit, outputs
+  'part-shares', // the cost shares of the parts of a thing do not sum to 1. facts: sum
+  'choice-shares', // the shares of a choice do not sum to 1. facts: choice, sum (null: one is not stated)
+  'credits-differ', // two recipes make it with different credits. facts: recipes[]
+  'no-mix-volume', // overrun without the volume of the mix. facts: outputs
+  'no-grade', // hands-on minutes without a grade. facts: minutes
+  'no-labour-rate', // minutes of a grade that has no cost per hour that day. facts: recipe
+  'no-covers', // extras are given per cover, and days with sales have no covers. facts: days
   'cycle', // facts: loop[] of names, first repeated last
   'no-recipe', // sold or on the menu, neither recipe nor estimate
   'no-portion', // sold, but measured by weight or volume: nobody said what a portion is

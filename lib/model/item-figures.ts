@@ -64,7 +64,8 @@ export function itemFigures(
   const withoutPrice = rows.filter((row) => rowRevenue(period, node, row) === null);
   const unpriced = withoutPrice.reduce((total, row) => total + row.soldWithoutRevenue, 0);
   const revenue = sum((row) => rowRevenue(period, node, row) ?? row.net);
-  const cost = meanCost(period, node, sold > 0 ? rows : [], daysOnSale);
+  const weights = portionWeights(period, node, rows, daysOnSale, channels);
+  const cost = meanCost(period, node, weights);
   const netPrice =
     sold > 0 ? (unpriced === 0 ? revenue / sold : null) : meanMenuPrice(period, node, daysOnSale, channels);
   return {
@@ -90,33 +91,65 @@ interface MeanCost {
   readonly estimated: boolean;
 }
 
-/** The mean plate cost over segments, weighted by paid portions; by days on sale where there are none. */
-function meanCost(period: CostedPeriod, node: number, rows: readonly SalesDay[], days: readonly Day[]): MeanCost {
-  const weights = new Float64Array(period.segments.count);
-  const add = (day: Day, weight: number): void => {
-    const segment = segmentOf(period.segments, day);
-    weights[segment] = (weights[segment] as number) + weight;
-  };
-  if (rows.length > 0) for (const row of rows) add(row.day, row.sold);
-  else for (const day of days) add(day, 1);
+/** Portions (or days on sale) of a segment in a channel; null: in whichever. */
+export interface PortionWeight {
+  readonly segment: number;
+  readonly channel: string | null;
+  readonly weight: number;
+}
 
-  const weighed = [...weights.keys()].filter((segment) => weights[segment] !== 0);
-  const whole = weighed.reduce((total, segment) => total + (weights[segment] as number), 0);
-  const costs = weighed.map((segment) => ({ segment, ...plateCost(period, node, segment) }));
-  const mean = (of: 'total' | 'food'): number =>
-    costs.reduce((total, cost) => total + (weights[cost.segment] as number) * cost[of], 0) / whole;
-  const estimated = costs.some((cost) => cost.estimated);
-  const unknown = costs.filter((cost) => !cost.complete);
-  if (costs.length > 0 && unknown.length === 0) {
+/**
+ * What a mean over a period is weighted by: paid portions by segment and channel; where there are none, the days on sale, each in the
+ * channels on whose menu the item is that day.
+ */
+export function portionWeights(
+  period: CostedPeriod,
+  node: number,
+  rows: readonly SalesDay[],
+  daysOnSale: readonly Day[],
+  channels: readonly string[],
+): readonly PortionWeight[] {
+  const menu = period.things[node]?.menu ?? [];
+  const weights = new Map<string, PortionWeight>();
+  const add = (day: Day, channel: string | null, portions: number): void => {
+    const segment = segmentOf(period.segments, day);
+    const key = `${segment} ${channel ?? ''}`;
+    weights.set(key, { segment, channel, weight: (weights.get(key)?.weight ?? 0) + portions });
+  };
+  const sold = rows.reduce((sum, row) => sum + row.sold, 0);
+  if (sold > 0) for (const row of rows) add(row.day, row.channel, row.sold);
+  else {
+    for (const day of daysOnSale) {
+      const on = channels.filter((channel) => netPriceOn(menu, channel, day) !== null);
+      for (const channel of on.length > 0 ? on : [null]) add(day, channel, 1);
+    }
+  }
+  return [...weights.values()].filter(({ weight }) => weight !== 0).sort((a, b) => a.segment - b.segment);
+}
+
+/** The mean of something over portions; null where there is nothing to weigh by. */
+export function weightedMean(weights: readonly PortionWeight[], of: (at: PortionWeight) => number): number | null {
+  const whole = weights.reduce((sum, { weight }) => sum + weight, 0);
+  if (weights.length === 0) return null;
+  return weights.reduce((sum, at) => sum + at.weight * of(at), 0) / whole;
+}
+
+/** The mean plate cost over segments and channels, weighted by portions. */
+function meanCost(period: CostedPeriod, node: number, weights: readonly PortionWeight[]): MeanCost {
+  const costs = new Map(weights.map((at) => [at, plateCost(period, node, at.segment, at.channel)]));
+  const mean = (of: 'total' | 'food'): number | null => weightedMean(weights, (at) => costs.get(at)?.[of] ?? 0);
+  const estimated = [...costs.values()].some((cost) => cost.estimated);
+  const unknown = weights.filter((at) => costs.get(at)?.complete !== true);
+  if (weights.length > 0 && unknown.length === 0) {
     return { total: mean('total'), food: mean('food'), halfKnown: null, estimated };
   }
-  const counts = unknown.map(({ segment }) => lineCount(period, node, segment));
+  const counts = unknown.map(({ segment, channel }) => lineCount(period, node, segment, channel));
   const worst = counts.reduce<LineCount | null>(
     (most, count) => (most && most.missing >= count.missing ? most : count),
     null,
   );
   if (worst === null || worst.lines === 0) return { total: null, food: null, halfKnown: null, estimated };
-  const isPartKnown = unknown.length < costs.length || counts.some(({ lines, missing }) => missing < lines);
+  const isPartKnown = unknown.length < weights.length || counts.some(({ lines, missing }) => missing < lines);
   return { total: null, food: null, halfKnown: { floor: isPartKnown ? mean('total') : null, ...worst }, estimated };
 }
 

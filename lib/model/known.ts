@@ -10,6 +10,8 @@ export interface Known {
   readonly estimated: Uint8Array;
   /** The estimate of a portion where it stands in for a recipe; else 0. */
   readonly estimates: Float64Array;
+  /** What one base unit of a by-product is worth where it is made; else 0. */
+  readonly credits: Float64Array;
 }
 
 export const PART = 1;
@@ -21,6 +23,7 @@ export function nothingKnown(things: number, segments: number): Known {
     complete: new Uint8Array(cells),
     estimated: new Uint8Array(cells),
     estimates: new Float64Array(cells),
+    credits: new Float64Array(cells),
   };
 }
 
@@ -42,7 +45,9 @@ export function place(
   const { version, children, amounts } = piece;
   const { complete, estimated, estimates } = known;
   const estimate = standIn(thing, version);
-  const whole = amounts.length > 0 && version.refusedLines === 0 && !amounts.some(Number.isNaN);
+  // nothing to pack it in is known to cost nothing; a recipe without lines is not known
+  const hasLines = amounts.length > 0 || thing.channel !== null;
+  const whole = hasLines && version.refusedLines === 0 && !amounts.some(Number.isNaN);
   const isCosted = (segment: number): boolean =>
     whole && children.every((child) => complete[child * segments + segment] === 1);
 

@@ -1,12 +1,18 @@
 import type { RecipeSpan, Run } from './recipe-graph';
-import { type Segments, segmentOf } from './segments';
+import { type Segments, segmentOf, segmentsWithin } from './segments';
 import type { Thing } from './things';
 
-/** 1 where a thing is itself on the menu or sold in a segment: entry node * segments + segment. */
+/** 1 where a thing is itself on the menu or sold in a segment, or given to every guest: entry node * segments + segment. */
 export function offeredSegments(things: readonly Thing[], segments: Segments): Uint8Array {
   const { count } = segments;
   const offered = new Uint8Array(things.length * count);
   things.forEach((thing, node) => {
+    if (thing.kind === 'extra') {
+      for (const span of thing.recipes) {
+        const { from, to } = segmentsWithin(segments, span);
+        offered.fill(1, node * count + from, node * count + to);
+      }
+    }
     for (const { day } of thing.sales) offered[node * count + segmentOf(segments, day)] = 1;
     for (const { prices } of thing.menu) {
       for (const span of prices) {

@@ -19,21 +19,28 @@ export function portionOf(period: CostedPeriod, node: number, segment: number): 
 }
 
 /**
- * f = food * (1 + q) + packaging + estimate, per portion, in venue currency.
+ * f = food * (1 + q) + packaging + estimate, per portion sold in a channel, in venue currency; without a channel, what it costs in
+ * every one.
  *
  * q, the venue's stated share for what is not measured, is added once, on what is sold: unit costs inside it carry none. Packaging
  * is counted out piece by piece, and an estimate is the owner's whole figure: neither takes q.
  */
-export function plateCost(period: CostedPeriod, node: number, segment: number): PlateCost {
+export function plateCost(
+  period: CostedPeriod,
+  node: number,
+  segment: number,
+  channel: string | null = null,
+): PlateCost {
   const { complete, costs, estimated, segments, venue } = period;
-  const cell = node * segments.count + segment;
+  const packing = channel === null ? undefined : period.packings.get(node)?.get(channel);
+  const cells = [node, ...(packing === undefined ? [] : [packing])].map((each) => each * segments.count + segment);
   const portion = portionOf(period, node, segment);
-  const each = (of: Float64Array): number => (of[cell] ?? 0) * (portion ?? 0);
+  const each = (of: Float64Array): number => cells.reduce((sum, cell) => sum + (of[cell] ?? 0), 0) * (portion ?? 0);
   const food = each(costs.food) * (1 + venue.qFactor) + each(costs.estimate);
   return {
-    complete: complete[cell] === 1 && portion !== null,
+    complete: cells.every((cell) => complete[cell] === 1) && portion !== null,
     food,
     total: food + each(costs.packaging),
-    estimated: estimated[cell] !== 0,
+    estimated: cells.some((cell) => estimated[cell] !== 0),
   };
 }

@@ -1,10 +1,14 @@
 import type { CostedPeriod } from './costed-period';
 import type { Issue } from './issue';
 
-/** Some things and all that their recipes of the period reach, as nodes. */
-export function reachedFrom(period: Pick<CostedPeriod, 'recipes'>, nodes: Iterable<number>): ReadonlySet<number> {
+/** Some things and all that their recipes of the period reach, in whichever channel they are sold, as nodes. */
+export function reachedFrom(
+  period: Pick<CostedPeriod, 'recipes' | 'packings'>,
+  nodes: Iterable<number>,
+): ReadonlySet<number> {
   const reached = new Set(nodes);
   for (const node of reached) {
+    for (const packing of period.packings.get(node)?.values() ?? []) reached.add(packing);
     for (const piece of period.recipes[node] ?? []) for (const child of piece.children) reached.add(child);
   }
   return reached;

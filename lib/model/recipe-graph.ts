@@ -1,6 +1,7 @@
 import { childrenFirst, type Graph, type GraphOrder } from '../core/graph-order';
 import { ascending } from '../core/grouped';
-import type { RecipeLine, RecipeVersion } from './facts';
+import type { ItemId, RecipeLine, RecipeVersion } from './facts';
+import { partKey } from './part-things';
 import { type SegmentRange, type Segments, segmentsWithin } from './segments';
 import type { Thing } from './things';
 
@@ -10,6 +11,8 @@ export interface RecipeSpan extends SegmentRange {
   /** Its lines in the order in which they were written, and the node that each one uses. */
   readonly lines: readonly RecipeLine[];
   readonly children: readonly number[];
+  /** Made as a by-product in these segments: worth its credit, so that it has no lines. */
+  readonly byProduct: boolean;
 }
 
 /** Some segments on which the recipes can be sorted children first, and that order. */
@@ -18,18 +21,41 @@ export interface Run extends GraphOrder, SegmentRange {
 }
 
 export function recipeSpans(things: readonly Thing[], segments: Segments): readonly (readonly RecipeSpan[])[] {
-  const nodeOf = new Map(things.map((thing, node) => [thing.id, node]));
+  const nodeOf = itemNodes(things);
+  const partOf = new Map(things.flatMap(({ id, part }, node) => (part ? [[partKey(id, part.name), node]] : [])));
   return things.map(({ recipes }) =>
     recipes.map((span) => {
       const lines = ascending(span.fact.lines, (a, b) => a.position - b.position);
       const children = lines.map((line) => {
         const node = nodeOf.get(line.item);
         if (node === undefined) throw new RangeError(`a line asks for item ${line.item}, which is not among the facts`);
-        return node;
+        // a part that nobody has stated leads to the whole, where reading the line says so
+        return line.part === null ? node : (partOf.get(partKey(line.item, line.part)) ?? node);
       });
-      return { version: span.fact, lines, children, ...segmentsWithin(segments, span) };
+      return { version: span.fact, lines, children, byProduct: false, ...segmentsWithin(segments, span) };
     }),
   );
+}
+
+/** The node of each item; parts and packings are found by what they belong to. */
+export function itemNodes(things: readonly Thing[]): ReadonlyMap<ItemId, number> {
+  return new Map(
+    things.flatMap(({ id, part, channel }, node) => (part || channel !== null ? [] : [[id, node] as const])),
+  );
+}
+
+/** The nodes of what things take more in a channel: by node of the thing, then by channel. */
+export type Packings = ReadonlyMap<number, ReadonlyMap<string, number>>;
+
+export function packingNodes(things: readonly Thing[]): Packings {
+  const nodeOf = itemNodes(things);
+  const packings = new Map<number, Map<string, number>>();
+  things.forEach(({ id, channel }, node) => {
+    const item = nodeOf.get(id);
+    if (channel === null || item === undefined) return;
+    packings.set(item, (packings.get(item) ?? new Map<string, number>()).set(channel, node));
+  });
+  return packings;
 }
 
 /**

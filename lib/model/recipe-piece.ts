@@ -1,7 +1,8 @@
 import { type BatchWeight, batchOutput, ONE_PORTION } from './batch-output';
-import type { RecipeLine, RecipeVersion } from './facts';
+import type { RecipeVersion } from './facts';
 import type { Issue } from './issue';
-import { BASE_UNITS, batchMeasure, inBase, type Measure, missingBetween, type NoWay, type UnitReader } from './measure';
+import { type LineReading, lineShares, readLine } from './line-reading';
+import { batchMeasure, type Measure, type UnitReader } from './measure';
 import type { RecipeSpan } from './recipe-graph';
 import type { Thing } from './things';
 
@@ -32,7 +33,8 @@ export interface RecipeReading {
 }
 
 /**
- * amount = quantity in base units of the child / usable yield (prepared) / batch output in base units / (1 - breakage)
+ * amount = share of the choice * quantity in base units of the child / usable yield (prepared) / batch output in base units /
+ * (1 - breakage), below zero where the line says what is made beside it.
  *
  * A plate is one portion: its output is 1. A line `bought` has no yield applied.
  */
@@ -42,26 +44,19 @@ export function readRecipe(
   children: readonly Child[],
   units: UnitReader,
 ): RecipeReading {
-  const issues: Issue[] = [];
-  const quantities = lines.map((line, index) => {
+  const { shares, issues: choices } = lineShares(thing, lines);
+  const readings = lines.flatMap((line, index) => {
     const child = children[index];
-    if (!child?.measure) {
-      if (child && !child.inForce)
-        issues.push({ code: 'no-version', about: child.thing.name, facts: { recipe: thing.name } });
-      return Number.NaN;
-    }
-    const quantity = inBase(child.measure, line.quantity, line.unit, units);
-    if (typeof quantity === 'number') return quantity;
-    issues.push(...unreadable(thing, line, child.thing, child.measure, quantity));
-    return Number.NaN;
+    return child ? [readLine(thing, line, child, shares[index] as number, units)] : [];
   });
-
-  const weight = (): BatchWeight => weigh(version, children, quantities);
+  const issues: Issue[] = [...readings.flatMap((reading) => reading.issues), ...choices];
+  const weight = (): BatchWeight => weigh({ version, lines }, children, readings);
   const { base, outputs, issue } =
     thing.kind === 'component'
       ? batchOutput(thing.name, version, weight, units)
       : { base: 'each' as const, outputs: ONE_PORTION, issue: null };
-  const hasLines = lines.length > 0 || version.refusedLines > 0;
+  // What a channel adds is no recipe: a plate on estimate may have it.
+  const hasLines = lines.some(({ channel }) => channel === null) || version.refusedLines > 0;
   // Where lines were refused, they are what is missing: a yield is asked for only of a whole recipe.
   const asked = issue?.code === 'no-yield' && version.refusedLines > 0;
   if (issue !== null && hasLines && !asked) issues.push(issue);
@@ -72,39 +67,28 @@ export function readRecipe(
 
   const usable = (base === null ? null : outputs[base]) ?? Number.NaN;
   const made = usable * (1 - version.breakage);
-  const amounts = quantities.map((quantity, index) => {
-    const prepared = lines[index]?.as === 'prepared';
-    const bought = prepared ? quantity / (children[index]?.measure?.usableYield ?? Number.NaN) : quantity;
-    return bought / made;
-  });
+  const amounts = readings.map(({ bought }) => bought / made);
   return { amounts, measure: base === null ? null : batchMeasure(base, outputs, thing.own), usable, issues };
 }
 
 /** The owner's estimate of a portion, where the thing is sold by the portion; a component is not. */
 export function standIn(thing: Thing, version: RecipeVersion): number | null {
-  return thing.kind === 'component' ? null : version.estimatedCost;
+  return thing.kind === 'component' || thing.channel !== null ? null : version.estimatedCost;
 }
 
-/** The grams that went into a batch, as stated: what is peeled away never went in, so yields have no part in it. */
-function weigh(version: RecipeVersion, children: readonly Child[], quantities: readonly number[]): BatchWeight {
-  const weights = quantities.map((quantity, index) => quantity / (children[index]?.measure?.per.g ?? Number.NaN));
+/**
+ * The grams that a batch is made of, as stated: what is peeled away never went in, so yields have no part in it; what is made beside
+ * it came out again; what it is packed in is not weighed.
+ */
+function weigh(
+  { version, lines }: Pick<RecipeSpan, 'version' | 'lines'>,
+  children: readonly Child[],
+  readings: readonly LineReading[],
+): BatchWeight {
+  const weights = readings.map(({ quantity }, index) =>
+    lines[index]?.channel === null ? quantity / (children[index]?.measure?.per.g ?? Number.NaN) : 0,
+  );
   const missing = children.filter((_, index) => Number.isNaN(weights[index])).map(({ thing }) => thing.name);
   if (missing.length > 0 || version.refusedLines > 0) return { missing: [...new Set(missing)] };
   return { grams: weights.reduce((sum, weight) => sum + weight, 0) };
-}
-
-function unreadable(recipe: Thing, line: RecipeLine, child: Thing, measure: Measure, why: NoWay): readonly Issue[] {
-  if ('unknownUnit' in why) {
-    return [{ code: 'unknown-unit', about: child.name, facts: { unit: why.unknownUnit, where: recipe.name } }];
-  }
-  const facts = { recipe: recipe.name, unit: line.unit };
-  if (measure.lacks === null) {
-    const outputs = BASE_UNITS.filter((unit) => measure.per[unit] !== null);
-    return [{ code: 'no-output-unit', about: child.name, facts: { ...facts, outputs } }];
-  }
-  return missingBetween(measure, why.from).map((column) => ({
-    code: column === 'grams_each' ? 'no-piece-weight' : 'no-density',
-    about: child.name,
-    facts,
-  }));
 }

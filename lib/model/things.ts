@@ -3,37 +3,57 @@ import { isWithin } from '../core/days';
 import { ascending, byText, grouped } from '../core/grouped';
 import { nameKey } from '../core/name-key';
 import { exchangeOf } from './exchange';
-import type { Facts, IngredientVersion, ItemId, ItemKind, RecipeVersion, SalesDay } from './facts';
+import type { Facts, IngredientVersion, ItemId, ItemKind, Part, RecipeVersion, SalesDay } from './facts';
 import { type InForce, inForce } from './in-force';
 import { type OwnMeasures, ownMeasures, type UnitReader } from './measure';
 import type { ChannelMenu } from './menu-price';
+import { packingThings } from './packing-things';
+import { partThings } from './part-things';
 import { type BasePrice, pricesInForce } from './price-book';
 
 /** What a period is costed for: what is on the menu or sold in it with all that goes into that, or everything that has a name. */
 export type Scope = 'offered' | 'everything';
 
-/** Something bought, made or sold, with all that is stated of it in the days of a period. */
+/**
+ * Something bought, made or sold, with all that is stated of it in the days of a period. A part of a split ingredient is a thing of
+ * its own beside the whole; so is what an item takes more where it is sold in one channel (its packing).
+ */
 export interface Thing {
+  /** Of a part and of a packing: the item that it belongs to. */
   readonly id: ItemId;
   readonly kind: ItemKind;
+  /** The part that it is; null for an item. */
+  readonly part: ThingPart | null;
+  /** The channel that it is the packing for; null for an item. */
+  readonly channel: string | null;
   readonly name: string;
   readonly recipes: readonly InForce<RecipeVersion>[];
   readonly versions: readonly InForce<IngredientVersion>[];
   readonly prices: readonly InForce<BasePrice>[];
   readonly own: OwnMeasures;
+  /** Usable yields by use, by nameKey of the use. */
+  readonly uses: ReadonlyMap<string, number>;
   readonly menu: readonly ChannelMenu[];
   /** Sales in the period, by day, then channel. */
   readonly sales: readonly SalesDay[];
 }
 
+/** A part with the sum of the cost shares of all parts of its whole: 1 where nothing is amiss. */
+export interface ThingPart extends Part {
+  readonly shares: number;
+}
+
 /**
  * What the figures of a period hang on: everything on the menu or sold in it (or whatever has a name, where the scope is everything),
- * and everything its recipes reach, by name.
+ * the extras given to every guest, and everything their recipes reach, by name; after the items their parts, then their packings.
  * Names decide the order, not ids: the same facts loaded in another order give the same figures to the last bit.
  */
 export function thingsOf(facts: Facts, range: DayRange, units: UnitReader, scope: Scope): readonly Thing[] {
   const recipesOf = grouped(facts.recipeVersions, (version) => version.item);
   const versionsOf = grouped(facts.ingredientVersions, (version) => version.item);
+  const usesOf = grouped(facts.yieldUses, (each) => each.item);
+  const partsOf = grouped(facts.parts, (part) => part.item);
+  const makersOf = makersByProduct(facts.recipeVersions);
   const measuresOf = grouped(facts.namedMeasures, (measure) => measure.item);
   const offersOf = grouped(facts.offers, (offer) => offer.item);
   const choicesOf = grouped(facts.offerChoices, (choice) => choice.item);
@@ -71,18 +91,35 @@ export function thingsOf(facts: Facts, range: DayRange, units: UnitReader, scope
     };
     const prices = item.kind === 'ingredient' ? pricesInForce(buying, range, exchange, units) : [];
     const sales = ascending(salesOf.get(id) ?? [], (a, b) => a.day - b.day || byText(a.channel, b.channel));
-    things.set(id, { ...item, recipes, versions, prices, own, menu: menuIn(id), sales });
+    const uses = new Map((usesOf.get(id) ?? []).map((each) => [nameKey(each.use), each.usableYield]));
+    const stated = { recipes, versions, prices, own, uses, menu: menuIn(id), sales };
+    things.set(id, { ...item, part: null, channel: null, ...stated });
     waiting.push(id);
   };
 
   for (const id of salesOf.keys()) reach(id);
   for (const id of menuOf.keys()) if (isOffered(menuIn(id))) reach(id);
+  for (const { id, kind } of facts.items) {
+    if (kind === 'extra' && inForce(recipesOf.get(id) ?? [], range).length > 0) reach(id);
+  }
   if (scope === 'everything') for (const id of itemOf.keys()) reach(id);
   for (const id of waiting) {
     for (const { fact } of things.get(id)?.recipes ?? []) {
       for (const line of fact.lines) reach(line.item);
     }
+    // what it is worth is said where it is made
+    for (const maker of makersOf.get(id) ?? []) reach(maker);
   }
   const keyed = [...things.values()].map((thing) => ({ thing, key: nameKey(thing.name) }));
-  return keyed.sort((a, b) => byText(a.key, b.key)).map(({ thing }) => thing);
+  const named = keyed.sort((a, b) => byText(a.key, b.key)).map(({ thing }) => thing);
+  const parts = named.flatMap((thing) => partThings(thing, partsOf.get(thing.id) ?? [], range));
+  return [...named, ...parts, ...packingThings(named)];
+}
+
+/** Recipes that make a thing as a by-product, by the thing. */
+function makersByProduct(versions: Facts['recipeVersions']): ReadonlyMap<ItemId, readonly ItemId[]> {
+  const made = versions.flatMap(({ item, lines }) =>
+    lines.filter((line) => line.byProductCredit !== null).map((line) => ({ maker: item, made: line.item })),
+  );
+  return new Map([...grouped(made, (each) => each.made)].map(([item, by]) => [item, by.map(({ maker }) => maker)]));
 }

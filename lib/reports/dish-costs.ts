@@ -1,15 +1,20 @@
 import type { Day, DayRange } from '../core/days';
 import { byText } from '../core/grouped';
 import { nameKey } from '../core/name-key';
+import { commissionPerPortion } from '../model/commission';
 import type { CostedPeriod } from '../model/costed-period';
+import { coversIssues, extrasGiven } from '../model/extras';
 import type { ItemId, ItemKind, VenueSettings } from '../model/facts';
 import type { Issue } from '../model/issue';
 import { inOrder } from '../model/issue-list';
-import { type HalfKnown, itemFigures } from '../model/item-figures';
+import { type HalfKnown, type ItemFigures, itemFigures, portionWeights } from '../model/item-figures';
+import { labourIssues } from '../model/labour';
 import { netPriceOn } from '../model/menu-price';
 import { revenueIssues } from '../model/mix/mix-issues';
 import { isOffered, itemSection } from '../model/offered';
+import { labourPerPortion, lossPerPortion } from '../model/per-portion';
 import { issuesOf } from '../model/reached';
+import { type LossPerUnit, lossPerUnit, smallBatchLosses } from '../model/small-batch/small-batch-loss';
 import type { Thing } from '../model/things';
 
 /** One item in one channel. Money is venue currency net of sales tax, per portion. */
@@ -27,61 +32,70 @@ export interface DishCost {
   readonly plateCost: number | null;
   readonly halfKnown: HalfKnown | null;
   readonly estimated: boolean;
-  /** Null while no hands-on minutes are known. */
+  /** Hands-on minutes of all that is in it, at the cost per hour of their grades; null where any of that is not known. */
   readonly recipeLabour: number | null;
-  /** Null while no batch sizes and days of life are known. */
+  /**
+   * Its share, by use, of what small batches of its components lose; beside the plate cost, never inside it. Null where a component
+   * has no loss that is known: unused, or without smallest batch or days of life.
+   */
   readonly smallBatchLoss: number | null;
   /** Food-cost %, as a fraction of the net price. */
   readonly foodCost: number | null;
+  /** What the channel keeps of the net price; null where that is not known. */
+  readonly commission: number | null;
+  /** CM by channel: net price - plate cost - commission. */
   readonly margin: number | null;
-  /** Null while no plating minutes are known. */
+  /** Minutes of finishing one portion; of a set menu those of its courses. Null where they are not known. */
+  readonly platingMinutes: number | null;
+  /** For the hour in which plating is the bottleneck; null where the minutes are not known, or none. */
   readonly marginPerPlatingMinute: number | null;
+}
+
+/** What every guest is given: in no dish's plate cost. Money is venue currency, q included. */
+export interface ExtraCost {
+  readonly id: ItemId;
+  readonly item: string;
+  readonly covers: number;
+  readonly perCover: number | null;
+  readonly cost: number | null;
 }
 
 export interface DishCosts {
   readonly venue: VenueSettings;
   readonly period: DayRange;
   readonly items: readonly DishCost[];
+  readonly extras: readonly ExtraCost[];
   readonly issues: readonly Issue[];
 }
 
 /**
  * What each thing on the menu or sold in the period costs and leaves, one row an item and channel, by name and channel.
- * Whatever its department or section.
+ * Whatever its department or section. Beside it what every guest was given.
  */
 export function dishCosts(period: CostedPeriod): DishCosts {
   const offered = period.things.flatMap((thing, node) => (isOffered(thing) ? [{ thing, node }] : []));
   const nodes = offered.map(({ node }) => node);
+  const losses = lossPerUnit(period, smallBatchLosses(period));
   const figures = offered.flatMap(({ thing, node }) =>
-    channelsOf(thing).map((channel) => ({ thing, channel, ...channelFigures(period, thing, node, channel) })),
+    channelsOf(thing).map((channel) => channelFigures(period, losses, thing, node, channel)),
   );
+  const extras = extrasGiven(period);
+  const reached = [...nodes, ...extras.map(({ node }) => node)];
   return {
     venue: period.venue,
     period: period.range,
     items: figures
-      .map(
-        ({ thing, channel, ...item }): DishCost => ({
-          id: thing.id,
-          item: thing.name,
-          kind: thing.kind,
-          section: itemSection(thing),
-          channel,
-          sold: item.sold,
-          netPrice: item.netPrice,
-          plateCost: item.plateCost,
-          halfKnown: item.halfKnown,
-          estimated: item.estimated,
-          recipeLabour: null,
-          smallBatchLoss: null,
-          foodCost: item.foodCost,
-          margin: item.margin,
-          marginPerPlatingMinute: null,
-        }),
-      )
+      .map(({ row }) => row)
       .sort((a, b) => byText(nameKey(a.item), nameKey(b.item)) || byText(a.channel, b.channel)),
-    issues: [...issuesOf(period, nodes), ...figures.flatMap((item) => revenueIssues(item.thing.name, item))].sort(
-      inOrder,
-    ),
+    extras: extras.map(({ thing, covers, perCover, cost }) => ({
+      ...{ id: thing.id, item: thing.name, covers, perCover, cost },
+    })),
+    issues: [
+      ...issuesOf(period, reached),
+      ...labourIssues(period, reached),
+      ...coversIssues(extras),
+      ...figures.flatMap(({ row, revenue }) => revenueIssues(row.item, revenue)),
+    ].sort(inOrder),
   };
 }
 
@@ -94,13 +108,26 @@ function channelsOf({ menu, sales }: Thing): readonly string[] {
 
 function channelFigures(
   period: CostedPeriod,
+  losses: LossPerUnit,
   thing: Thing,
   node: number,
   channel: string,
-): ReturnType<typeof itemFigures> {
+): { readonly row: DishCost; readonly revenue: ItemFigures } {
   const { from, to } = period.range;
   const rows = thing.sales.filter((row) => row.channel === channel);
   const days = Array.from({ length: to - from }, (_, index) => (from + index) as Day);
   const onMenu = days.filter((day) => netPriceOn(thing.menu, channel, day) !== null);
-  return itemFigures(period, node, rows, onMenu, [channel]);
+  const item = itemFigures(period, node, rows, onMenu, [channel]);
+  const commission = commissionPerPortion(period, node, rows, onMenu, [channel]);
+  const margin = item.margin === null || commission === null ? null : item.margin - commission;
+  const weights = portionWeights(period, node, rows, onMenu, [channel]);
+  const { platingMinutes, recipeLabour } = labourPerPortion(period, node, weights);
+  const row = {
+    ...{ id: thing.id, item: thing.name, kind: thing.kind, section: itemSection(thing), channel, sold: item.sold },
+    ...{ netPrice: item.netPrice, plateCost: item.plateCost, halfKnown: item.halfKnown, estimated: item.estimated },
+    ...{ recipeLabour, smallBatchLoss: lossPerPortion(period, losses, node, weights), foodCost: item.foodCost },
+    ...{ commission, margin, platingMinutes },
+    marginPerPlatingMinute: margin === null || !platingMinutes ? null : margin / platingMinutes,
+  };
+  return { row, revenue: item };
 }

@@ -27,6 +27,12 @@ const FACTS = {
   price: 12.5,
   last: 10,
   covers: 2,
+  use: 'zest',
+  part: 'yolk',
+  sum: 0.9,
+  choice: 'First',
+  recipes: ['Brownie', 'Gingerbread'],
+  minutes: 20,
   each: 1,
 };
 

@@ -22,7 +22,7 @@ describe('extend', () => {
 });
 
 describe('changesWithin', () => {
-  const recipe = { from: 2, to: 8, children: [1, 0], lines: [], version: {} as never };
+  const recipe = { from: 2, to: 8, children: [1, 0], lines: [], byProduct: false, version: {} as never };
 
   test('changesWithin(recipe, measures) are its first segment and those in which a child begins or ends, in order', () => {
     const first = [

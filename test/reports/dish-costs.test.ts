@@ -38,7 +38,7 @@ describe('dishCosts', () => {
       kind: 'dish',
       section: 'After',
       recipeLabour: null,
-      smallBatchLoss: null,
+      smallBatchLoss: 0, // nothing in it is made in batches
       marginPerPlatingMinute: null,
     });
     expect(items[1]?.foodCost).toBeCloseTo(2 / 7.5, 12);

@@ -9,6 +9,10 @@ const many = (facts: Facts, name: string): readonly string[] => {
 };
 const listed = (names: readonly string[]): string =>
   names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+const perCent = (facts: Facts, name: string): string => {
+  const value = facts[name];
+  return typeof value === 'number' ? String(Number((value * 100).toFixed(4))) : '';
+};
 const counted = (count: string, single: string, plural: string): string =>
   `${count} ${count === '1' ? single : plural}`;
 
@@ -37,6 +41,8 @@ const SENTENCES: Readonly<Record<IssueCode, (about: string, facts: Facts) => str
     `${about} came from ${one(f, 'supplier')} (${one(f, 'code')}, invoice ${one(f, 'invoice')}) and nobody said how much. Add packs, or quantity and unit, to purchases.csv.`,
   'goods-without-value': (about, f) =>
     `${about} came from ${one(f, 'supplier')} (${one(f, 'code')}) without an invoice, and there is no price to stand in. Add an agreed price to offer_prices.csv.`,
+  'unknown-count-unit': (about, f) =>
+    `${about} was counted or moved in “${one(f, 'unit')}”, and there is no way from that to how it is measured. Write another unit in counts.csv or moves.csv, or say what one ${one(f, 'unit')} is in measures.csv.`,
   'portions-above-covers': (about, f) =>
     `On ${about} ${counted(one(f, 'portions'), 'portion', 'portions')} went to ${counted(one(f, 'covers'), 'cover', 'covers')}, more than ${one(f, 'each')} each. Check sales.csv and covers.csv for that day.`,
   'unknown-unit': (about, f) =>
@@ -59,6 +65,28 @@ const SENTENCES: Readonly<Record<IssueCode, (about: string, facts: Facts) => str
     `${counted(one(f, 'lines'), 'line', 'lines')} of ${about} could not be taken, so it is not costed. Mend what was refused and load it again.`,
   'no-version': (about, f) =>
     `${one(f, 'recipe')} uses ${about}, which has no recipe in force on that day. Give it an earlier valid_from in recipes.csv.`,
+  'unknown-use': (about, f) =>
+    `${one(f, 'recipe')} uses ${about} for “${one(f, 'use')}”, and no usable yield is stated for that. Add it to yields.csv, or leave use blank for the usual one.`,
+  'unknown-part': (about, f) =>
+    `${one(f, 'recipe')} uses the part “${one(f, 'part')}” of ${about}, which is not split into one of that name. Add it to parts.csv.`,
+  'part-unit': (about, f) =>
+    `${one(f, 'recipe')} asks for ${about} in ${one(f, 'unit')}, but parts.csv states what one gives in ${listed(many(f, 'outputs'))}. Write the line in ${listed(many(f, 'outputs'))}.`,
+  'part-shares': (about, f) =>
+    `The cost shares of the parts of ${about} come to ${perCent(f, 'sum')} %, not 100. Mend cost_share_pct in parts.csv: no part of it is costed until then.`,
+  'choice-shares': (about, f) =>
+    f.sum === null
+      ? `A choice of ${about}, ${one(f, 'choice')}, has a line without choice_share_pct. Add it to recipe_lines.csv: how many of a hundred guests choose it.`
+      : `The shares of ${one(f, 'choice')} in ${about} come to ${perCent(f, 'sum')} %, not 100. Mend choice_share_pct in recipe_lines.csv.`,
+  'credits-differ': (about, f) =>
+    `${listed(many(f, 'recipes'))} make ${about} and say different things of what it is worth. State the same by_product_credit in recipe_lines.csv.`,
+  'no-mix-volume': (about, f) =>
+    `${about} has an overrun, but its batch is measured in ${listed(many(f, 'outputs'))}. State the volume of the mix, in ml, as yield_quantity or also_quantity in recipes.csv.`,
+  'no-grade': (about, f) =>
+    `${about} takes ${counted(one(f, 'minutes'), 'minute', 'minutes')} of hands-on work, and nobody has said whose. Add a grade to recipes.csv.`,
+  'no-labour-rate': (about, f) =>
+    `${one(f, 'recipe')} is made by a ${about}, and no cost per hour is stated for one on that day. Add it to labour.csv.`,
+  'no-covers': (about, f) =>
+    `${about} is given to every guest, and ${counted(one(f, 'days'), 'day', 'days')} with sales have no covers. Add them to covers.csv.`,
   cycle: (_, f) => `A recipe leads back to itself: ${many(f, 'loop').join(', then ')}. Take one of these lines out.`,
   'no-recipe': (about) =>
     `${about} has neither a recipe nor an estimated cost. Add its lines, or an estimated_cost in recipes.csv.`,
