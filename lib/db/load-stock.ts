@@ -18,14 +18,14 @@ const live = (kind: string, table: string, columns: string, joins: string, span:
 
 const epoch = (column: string, as: string): string => `r.${column} - date '1970-01-01' as "${as}"`;
 
-/** Deliveries up to the end of a range, by day, supplier, invoice and line. */
+/** Deliveries up to the end of a range, also those invoiced after it, by day, supplier, invoice and line. */
 export async function loadPurchases(tx: VenueTx, range: DayRange): Promise<PurchaseLine[]> {
   const columns = `${epoch('day', 'day')}, ${epoch('delivered_on', 'deliveredOn')}, p.name as supplier, r.invoice, r.kind, r.offer_id as offer,
     r.packs::float8, r.quantity::float8, r.unit, r.amount::float8`;
   const joins = 'join supplier p on p.venue_id = r.venue_id and p.id = r.supplier_id';
   const order = 'r.day, p.name_key collate "C", r.invoice collate "C" nulls last, r.line';
   const { rows } = await tx.bulk.query<PurchaseLine & { day: Day; offer: OfferId | null }>(
-    live('purchases', 'purchase_line', columns, joins, 'r.day < $2', order),
+    live('purchases', 'purchase_line', columns, joins, 'least(r.day, r.delivered_on) < $2', order),
     [tx.venue, dayText(range.to)],
   );
   return rows;
@@ -44,13 +44,14 @@ export async function loadCounts(tx: VenueTx, range: DayRange): Promise<StockCou
   return rows;
 }
 
-/** Moves inside a range, by day, item, reason and line. */
+/** Moves inside a range, and transfers from the beginning to its end, by day, item, reason and line. */
 export async function loadMoves(tx: VenueTx, range: DayRange): Promise<StockMove[]> {
   const columns = `${epoch('day', 'day')}, r.item_id as item, r.quantity::float8, r.unit, r.reason, r.value::float8, r.other_venue as "otherVenue"`;
   const joins = 'join item i on i.venue_id = r.venue_id and i.id = r.item_id';
+  const span = `(r.day >= $2 or r.reason in ('transfer_in', 'transfer_out')) and r.day < $3`;
   const order = 'r.day, i.name_key collate "C", r.reason, r.line';
   const { rows } = await tx.bulk.query<StockMove & { item: ItemId }>(
-    live('moves', 'stock_move', columns, joins, 'r.day >= $2 and r.day < $3', order),
+    live('moves', 'stock_move', columns, joins, span, order),
     [tx.venue, dayText(range.from), dayText(range.to)],
   );
   return rows;

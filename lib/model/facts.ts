@@ -299,11 +299,11 @@ export interface Facts {
   readonly parts: readonly Part[];
   readonly labourRates: readonly LabourRate[];
   readonly exchangeRates: readonly ExchangeRate[];
-  /** Deliveries from the beginning to the end of the range: a last invoice may be older than the period. */
+  /** What was delivered or invoiced from the beginning to the end of the range: a last invoice may be older than the period. */
   readonly purchases: readonly PurchaseLine[];
   /** Counts up to the end of the range. */
   readonly counts: readonly StockCount[];
-  /** Moves inside the range. */
+  /** Moves inside the range, and transfers from the beginning: what stock is worth hangs on all that came in. */
   readonly moves: readonly StockMove[];
   /** All trials up to the end of the range: development takes longer than a period. */
   readonly trials: readonly Trial[];

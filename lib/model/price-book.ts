@@ -71,8 +71,9 @@ function samePrice(a: BasePrice, b: BasePrice): boolean {
   return b.issue !== null && JSON.stringify(a.issue) === JSON.stringify(b.issue);
 }
 
-function priceOn(
-  buying: Buying,
+/** The price in force of an ingredient on a day, by its measure and the offer chosen on that day. */
+export function priceOn(
+  buying: Pick<Buying, 'name' | 'offers' | 'pointsOf'>,
   measure: Measure,
   choice: OfferChoice | null,
   day: Day,

@@ -1,9 +1,9 @@
 import type { Day } from '../core/days';
-import { grouped } from '../core/grouped';
 import { isNear } from '../core/near';
 import type { Facts, Offer, PurchaseLine } from './facts';
 import type { Issue } from './issue';
-import { inBase, ingredientMeasure, type Measure, missingBetween, ownMeasures, type UnitReader } from './measure';
+import { inBase, type Measure, missingBetween, type UnitReader } from './measure';
+import { measureReader } from './measure-reader';
 
 /** What came with a line, in packs of its offer; `charged` is what its amount is for. Both are null where the line does not say. */
 export interface PacksBrought {
@@ -24,11 +24,11 @@ export type QuantityReader = (line: PurchaseLine, offer: Offer, day: Day) => Pac
  * were invoiced: then those are short, and the amount is for all that were invoiced.
  */
 export function quantityReader(facts: Facts, units: UnitReader): QuantityReader {
-  const measureOn = measuresByDay(facts);
+  const measureOn = measureReader(facts);
   const nameOf = new Map(facts.items.map(({ id, name }) => [id, name]));
   return (line, offer, day) => {
     const about = nameOf.get(offer.item) ?? offer.code;
-    const measure = measureOn(offer, day);
+    const measure = measureOn(offer.item, day);
     const content = measure && inBase(measure, offer.packCount * offer.packSize, offer.packUnit, units);
     const inPacks = typeof content === 'number' ? content : null;
     if (line.quantity === null || line.unit === null) {
@@ -50,27 +50,6 @@ export function quantityReader(facts: Facts, units: UnitReader): QuantityReader 
     const whole = Math.round(came);
     const isShort = line.packs !== null && whole < line.packs && whole >= 0 && isNear(came, whole);
     return { came: isShort ? whole : came, charged: isShort ? line.packs : came, content: inPacks, issue: null };
-  };
-}
-
-/** The measure of an offer's ingredient on a day: that of the version in force, each worked out once; null where there is none. */
-function measuresByDay(facts: Facts): (offer: Offer, day: Day) => Measure | null {
-  const versionsOf = grouped(facts.ingredientVersions, ({ item }) => item);
-  const namedOf = grouped(facts.namedMeasures, ({ item }) => item);
-  const known = new Map<Facts['ingredientVersions'][number], Measure>();
-  const start = (day: Day | null): number => day ?? Number.NEGATIVE_INFINITY;
-  return ({ item }, day) => {
-    const begun = (versionsOf.get(item) ?? []).filter(({ validFrom }) => start(validFrom) <= day);
-    const version = begun.reduce<(typeof begun)[number] | null>(
-      (latest, each) => (latest === null || start(each.validFrom) >= start(latest.validFrom) ? each : latest),
-      null,
-    );
-    if (version === null) return null;
-    const before = known.get(version);
-    if (before) return before;
-    const measure = ingredientMeasure(version, ownMeasures(namedOf.get(item) ?? []));
-    known.set(version, measure);
-    return measure;
   };
 }
 
