@@ -33,6 +33,8 @@ function codeOf(error: unknown): number {
  * Runs a command to its exit code. The database is left in order whatever happens: the last process to leave an embedded server stops it.
  */
 export async function run(command: () => Promise<number>): Promise<void> {
+  // a reader that goes away (a closed terminal, a pipe into head) ends the words, not the work
+  for (const stream of [process.stdout, process.stderr]) stream.on('error', () => {});
   try {
     process.exitCode = await command();
   } catch (error) {
