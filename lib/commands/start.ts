@@ -7,6 +7,8 @@ import { venuesSeenBy } from '../db/venues';
 import {
   alreadyServed,
   building,
+  emptyOrBook,
+  loadingBook,
   loadingDemo,
   noPages,
   noSuchPort,
@@ -21,15 +23,22 @@ import { buildPages, pagesAreStale } from './pages-build';
 import { run, wrongUse } from './run';
 
 /** The demo of an empty database. */
-const DEMO = 'seed/small';
+const DEMO = 'seed/demo-house';
+
+const OPTIONS = {
+  book: { type: 'string' },
+  empty: { type: 'boolean' },
+  help: { type: 'boolean', short: 'h' },
+} as const;
 
 /** Starts the program and serves until it is told to stop. */
 async function start(): Promise<number> {
-  const { values } = parseArgs({ options: { empty: { type: 'boolean' }, help: { type: 'boolean', short: 'h' } } });
+  const { values } = parseArgs({ options: OPTIONS });
   if (values.help) {
     process.stdout.write(startUsage);
     return 0;
   }
+  if (values.empty && values.book !== undefined) throw wrongUse(emptyOrBook);
   const port = portWanted();
   const stopped = untilStopped();
   const db = await openDatabase();
@@ -43,8 +52,10 @@ async function start(): Promise<number> {
 
   const seen = await venuesSeenBy(db, currentAsker().person);
   if (seen.length === 0 && !values.empty) {
-    say(loadingDemo);
-    const report = await loadFolder(db, DEMO);
+    const { book } = values;
+    say(book === undefined ? loadingDemo : loadingBook(book));
+    const report = await loadFolder(db, book ?? DEMO);
+    if (report.wrongUse !== null) throw wrongUse(report.wrongUse);
     if (loadExitCode(report) !== 0) say(loadTable(report)); // what of it was not taken
   }
   if (pagesAreStale()) {

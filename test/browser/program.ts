@@ -16,10 +16,10 @@ declare module 'vitest' {
   }
 }
 
-/** Finds a browser, builds and starts the program with the book it starts with, and stops it after all browser tests. */
+/** Finds a browser, builds and starts the program with the small book, whose figures the tests state, and stops it after all browser tests. */
 export default async function setup(project: TestProject): Promise<() => Promise<void>> {
   const browser = await findBrowser();
-  const { address, dataDir, stop } = await startProgram();
+  const { address, dataDir, stop } = await startProgram('--book', 'seed/small');
   project.provide('program', { address, dataDir, browser });
   return stop;
 }

@@ -71,3 +71,8 @@ test.each([
   expect(said).toMatch(sentence);
   expect(said).not.toMatch(/\n\s+at /);
 });
+
+test('npm start -- --empty --book FOLDER is wrong use: one of the two', async () => {
+  const { code, said } = await start(['--empty', '--book', 'seed/small'], {});
+  expect([code, said]).toEqual([2, 'Either --empty or --book, not both.\nTry --help.\n']);
+});

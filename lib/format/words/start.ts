@@ -3,7 +3,8 @@ export const startUsage = `npm start -- [options]
 Brings up the database (the embedded one in DATA_DIR, or the one that DATABASE_URL names), brings it up to date,
 builds the pages where they are older than their sources, and serves them on this machine alone.
 
-  --empty          loads nothing into an empty database; else the small demo restaurant
+  --empty          loads nothing into an empty database; else the demo restaurant, Marram House
+  --book FOLDER    loads this data folder into an empty database instead of the demo
 
 PORT               where it listens on 127.0.0.1 (3000)
 DATA_DIR           where the embedded database lives (.data)
@@ -23,6 +24,9 @@ export const noSuchPort = (port: string): string => `PORT is “${port}”; it h
 export const noPages = (output: string): string => `The pages could not be built:\n${output}`;
 
 export const building = 'Building the pages, once for each version …';
-export const loadingDemo = 'Loading the small demo restaurant …';
+export const emptyOrBook = 'Either --empty or --book, not both.';
+export const loadingDemo =
+  'Loading Marram House, the demo: eighteen months of an invented dessert restaurant. It takes some seconds …';
+export const loadingBook = (folder: string): string => `Loading ${folder} …`;
 export const openAtAddress = (address: string): string => `Plateworth is open at ${address}  (Ctrl-C stops it)`;
 export const stopping = 'Stopping …';
