@@ -29,17 +29,18 @@ export async function collectUnlocked(
   await tx.bulk.query(`create temporary table sale_item on commit drop as ${saleItems(tx)}`);
   await tx.bulk.query(`create temporary table unlocked_sale (id bigint primary key, item_key text not null, channel text not null,
     sold numeric, comps numeric, net numeric, gross numeric, tax numeric, discount numeric) on commit drop`);
-  for (let last = '0', any = false; ; any = true) {
-    const { rows } = await tx.bulk.query<UnlockedSale>(
-      `select w.id::text as id, w.raw from waiting_row w
-       where w.venue_id = $1 and w.kind = 'sales' and w.rule = 'unknown-item' and w.status <> 'dismissed' and w.id > $2
-         and (w.day > $3 or $3 is null) and w.facts ->> 'itemKey' in (select name_key from sale_item)
-       order by w.id limit ${AT_ONCE}`,
-      [tx.venue, last, closedThrough === null ? null : dayText(closedThrough)],
-    );
-    const newest = rows.at(-1);
-    if (!newest) return any;
-    last = newest.id;
+  await tx.bulk.query(
+    `declare unlocked no scroll cursor for
+     select w.id::text as id, w.raw from waiting_row w
+     where w.venue_id = $1 and w.kind = 'sales' and w.rule = 'unknown-item' and w.status <> 'dismissed'
+       and (w.day > $2 or $2 is null) and w.facts ->> 'itemKey' in (select name_key from sale_item)`,
+    [tx.venue, closedThrough === null ? null : dayText(closedThrough)],
+  );
+  let any = false;
+  for (;;) {
+    const { rows } = await tx.bulk.query<UnlockedSale>(`fetch ${AT_ONCE} from unlocked`);
+    if (rows.length === 0) break;
+    any = true;
     await tx.bulk.query(
       `insert into unlocked_sale select id, "itemKey", channel, sold, comps, net, gross, tax, discount
        from jsonb_to_recordset($1::jsonb) as r (id bigint, "itemKey" text, channel text, sold numeric, comps numeric, net numeric,
@@ -47,6 +48,8 @@ export async function collectUnlocked(
       [JSON.stringify(read(rows))],
     );
   }
+  await tx.bulk.query('close unlocked');
+  return any;
 }
 
 /**
