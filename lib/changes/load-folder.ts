@@ -33,8 +33,9 @@ export interface LoadOptions {
 const USUAL_SOURCE = 'book';
 
 /**
- * Loads a folder of CSV files, or one CSV file, into a venue: each file in one transaction, in an order in which each finds what it refers
- * to. Bad files and rows are in the report with the way to mend them, wrong use is in `wrongUse`; only bugs and a database that fails throw.
+ * Loads a folder of CSV files, or one CSV file, into a venue: each file in one transaction, in an order in which each
+ * finds what it refers to. Bad files and rows are in the report with the way to mend them, wrong use is in `wrongUse`;
+ * only bugs and a database that fails throw.
  */
 export async function loadFolder(db: Database, path: string, options: LoadOptions = {}): Promise<LoadReport> {
   const wrong = wrongName(options);

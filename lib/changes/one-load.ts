@@ -4,7 +4,10 @@ import type { FileKind } from '../intake/file-kinds';
 import type { VenueId } from '../model/facts';
 import type { FileRefusal, RowRefusal } from '../model/refusal';
 
-/** Points of a load at which a test can stop the program: nothing that was reached before the commit may leave a trace, nothing after it may be lost. */
+/**
+ * Points of a load at which a test can stop the program: nothing that was reached before the commit may leave a trace,
+ * nothing after it may be lost.
+ */
 export type LoadPoint = 'mid-copy' | 'mid-save' | 'before-commit' | 'after-commit';
 
 /** One file to be loaded into a venue. */

@@ -66,8 +66,8 @@ async function keepPlaced(tx: VenueTx, { load, source }: SalesLoad): Promise<boo
 }
 
 /**
- * Rows without a day, or outside the days that the file was loaded for. Where the load alters anything it keeps its own, though the same are there already: what it could not
- * read keeps its days incomplete.
+ * Rows without a day, or outside the days that the file was loaded for. Where the load alters anything it keeps its own,
+ * though the same are there already: what it could not read keeps its days incomplete.
  */
 async function keepUnplaced(tx: VenueTx, { load, source }: SalesLoad): Promise<boolean> {
   const unplaced = `(day is null or rule = 'outside-days')`;

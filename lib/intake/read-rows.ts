@@ -19,8 +19,8 @@ export type ReadRow<Row> =
   | { readonly row: null; readonly fault: RowFault };
 
 /**
- * The rows of a file of one kind, in its order, with bounded memory. Bad rows are values among the good ones. Where the file has to be refused whole, the
- * stream ends and `state.refusal` says why; what came before then counts for nothing.
+ * The rows of a file of one kind, in its order, with bounded memory. Bad rows are values among the good ones. Where the
+ * file has to be refused whole, the stream ends and `state.refusal` says why; what came before then counts for nothing.
  */
 export async function* readRows<Row>(
   bytes: AsyncIterable<Uint8Array>,

@@ -16,9 +16,9 @@ export interface RecordsState extends FileState {
 }
 
 /**
- * The records of a CSV file (RFC 4180, and what is met beside it: separators , ; and tab, line ends of any kind, blank lines, quotes
- * inside unquoted cells), in the order of the file, with bounded memory. Where the file turns out to be no sound file of its kind, the stream
- * ends and `state.refusal` says why: what was read before then counts for nothing.
+ * The records of a CSV file (RFC 4180, and what is met beside it: separators , ; and tab, line ends of any kind, blank
+ * lines, quotes inside unquoted cells), in the order of the file, with bounded memory. Where the file turns out to be no
+ * sound file of its kind, the stream ends and `state.refusal` says why: what was read before then counts for nothing.
  */
 export async function* readRecords(
   bytes: AsyncIterable<Uint8Array>,
