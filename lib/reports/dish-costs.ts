@@ -5,6 +5,7 @@ import { commissionPerPortion } from '../model/commission';
 import type { CostedPeriod } from '../model/costed-period';
 import { coversIssues, extrasGiven } from '../model/extras';
 import type { ItemId, ItemKind, VenueSettings } from '../model/facts';
+import { portionsAboveCovers } from '../model/guest-orders';
 import type { Issue } from '../model/issue';
 import { inOrder } from '../model/issue-list';
 import { type HalfKnown, type ItemFigures, itemFigures, portionWeights } from '../model/item-figures';
@@ -94,6 +95,7 @@ export function dishCosts(period: CostedPeriod): DishCosts {
       ...issuesOf(period, reached),
       ...labourIssues(period, reached),
       ...coversIssues(extras),
+      ...portionsAboveCovers(period),
       ...figures.flatMap(({ row, revenue }) => revenueIssues(row.item, revenue)),
     ].sort(inOrder),
   };

@@ -3,6 +3,7 @@ import { byText } from '../core/grouped';
 import { nameKey } from '../core/name-key';
 import type { CostedPeriod } from '../model/costed-period';
 import type { ItemId, ItemKind, VenueSettings } from '../model/facts';
+import { portionsAboveCovers } from '../model/guest-orders';
 import type { Issue } from '../model/issue';
 import { inOrder } from '../model/issue-list';
 import type { HalfKnown } from '../model/item-figures';
@@ -127,6 +128,7 @@ export function menuMix(period: CostedPeriod, options: MenuMixOptions): MenuMix 
       ...sectionIssues(section ?? period.venue.name, mix.items.length, days),
       ...mix.items.flatMap((item) => revenueIssues(item.thing.name, item)),
       ...mix.items.flatMap((item) => classIssues(item.thing.name, item.daysOnSale, days)),
+      ...(section === null ? portionsAboveCovers(period) : []),
     ].sort(inOrder),
   };
 }

@@ -24,6 +24,16 @@ describe('netPrice', () => {
     expect(price - (netPrice(gross(price, percent)) ?? 0)).toBeCloseTo(tax, 2);
   });
 
+  // The same source's fractions: a sixth of a gross price at 20 per cent is tax, a twenty-first at 5 per cent.
+  test.each([
+    [20, 6],
+    [5, 21],
+  ])('netPrice(gross with %d per cent inside) leaves out one part in %d', (percent, parts) => {
+    for (const price of [1, 13.5, 84, 9999.99]) {
+      expect(price - (netPrice(gross(price, percent)) ?? 0)).toBeCloseTo(price / parts, 9);
+    }
+  });
+
   test('netPrice(100 without 20 per cent) is 100: a guest pays 120', () => {
     expect(netPrice({ ...gross(100, 20), taxIncluded: false })).toBe(100);
     expect(netPrice(gross(120, 20))).toBeCloseTo(100, 10);
