@@ -10,7 +10,7 @@ export interface Ended {
 }
 
 /** Runs one of the program's commands as a process of its own on the database at `url`, as its npm script does, to its end. */
-export function command(url: string, name: 'load' | 'report', ...words: string[]): Promise<Ended> {
+export function command(url: string, name: 'load' | 'report' | 'export', ...words: string[]): Promise<Ended> {
   const child = spawn(process.execPath, ['--import', 'tsx', `lib/commands/${name}.ts`, ...words], {
     cwd: root,
     env: { ...process.env, DATABASE_URL: url },
