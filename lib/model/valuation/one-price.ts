@@ -38,7 +38,7 @@ export function atLastInvoice(flow: StockFlow): Valued {
  */
 export function atWeightedAverage(flow: StockFlow): Valued {
   const { quantity, value } = available(flow);
-  const startsHere = flow.opening === null && flow.receipts.length === 0;
+  const startsHere = flow.opening === null && flow.receipts.length === 0 && flow.closing !== null;
   const price = quantity > 0 && value >= 0 ? value / quantity : startsHere ? flow.priceInForce : null;
   return atOnePrice('weighted-average', flow, price);
 }

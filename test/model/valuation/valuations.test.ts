@@ -45,6 +45,7 @@ describe('atWeightedAverage', () => {
       price: 3,
       closing: [{ quantity: 3, value: 9 }],
     });
+    expect(atWeightedAverage({ ...first, receipts: [], closing: null, priceInForce: 3 }).price).toBeNull();
   });
 
   test('atWeightedAverage(nothing there, or credited beyond all that came) has no price', () => {
