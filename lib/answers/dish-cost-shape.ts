@@ -13,6 +13,10 @@ const recipeShape = z.strictObject({
   batchLossG: z.number().nullable(),
   /** Made but not served: every line below takes 1 / (1 - breakagePct) of what is stated. */
   breakagePct: z.number(),
+  /** Air beaten in, as a share of the mix: usable is with it. */
+  overrunPct: z.number().nullable(),
+  /** Of a part of something bought: its share of the price of the whole. */
+  costSharePct: z.number().nullable(),
 });
 
 /** The offer and the price point that a price comes from. */
@@ -25,6 +29,8 @@ const offerShape = z.strictObject({
   /** Of one pack, in `currency`. */
   price: moneyShape,
   currency: z.string(),
+  /** Venue currency for one unit of `currency`; 1 for the venue's own. */
+  rate: z.number(),
   priceKind: z.enum(['agreed', 'list', 'quote', 'invoice']),
   priceFrom: z.string(),
   /** Last day of an agreed price; null: open-ended. */
@@ -42,7 +48,15 @@ export const costLineShape = z.strictObject({
   quantity: z.number().nullable(),
   unit: z.string().nullable(),
   as: z.enum(['prepared', 'bought']),
-  /** quantity / usableYieldPct / (1 - breakagePct of the recipe it stands in), in boughtUnit: g, ml or each. */
+  /** Which yield, and which part, of what is bought. */
+  use: z.string().nullable(),
+  part: z.string().nullable(),
+  /** The choice of which it is one, and its share of the guests. */
+  choice: z.string().nullable(),
+  sharePct: z.number().nullable(),
+  /** made: the line makes it, so that bought and cost are below zero. used: made as a by-product, it is worth its credit. */
+  byProduct: z.enum(['made', 'used']).nullable(),
+  /** quantity x sharePct / usableYieldPct / (1 - breakagePct of the recipe it stands in), in boughtUnit: g, ml or each. */
   bought: z.number().nullable(),
   boughtUnit: z.string().nullable(),
   usableYieldPct: z.number().nullable(),
@@ -85,6 +99,8 @@ export const dishCostShape = z.strictObject({
   item: z.string(),
   kind: z.enum(kinds),
   date: z.string(),
+  /** In which it is sold: packaging and courses can differ; null where it is sold in none. */
+  channel: z.string().nullable(),
   currency: z.string(),
   /** What plateCost is the cost of: one portion; of a component, one batch; null where a batch is not measured. */
   per: z.strictObject({ quantity: z.number(), unit: z.string() }).nullable(),

@@ -17,6 +17,7 @@ export function writtenCost(working: CostWorking): Omit<DishCostAnswer, 'period'
     item: working.item,
     kind: working.kind,
     date: dayText(working.day),
+    channel: working.channel,
     currency,
     per: working.per,
     plateCost: money(working.plateCost, currency),
@@ -24,7 +25,7 @@ export function writtenCost(working: CostWorking): Omit<DishCostAnswer, 'period'
     linesMissing: working.halfKnown?.missing ?? null,
     linesTotal: working.halfKnown?.lines ?? null,
     estimated: working.estimated,
-    recipeLabour: null,
+    recipeLabour: money(working.recipeLabour, currency),
     recipe: writtenRecipe(working.recipe),
     lines: working.lines.map((line) => writtenLine(line, currency)),
     issues: writtenIssues(working.issues),
@@ -39,6 +40,11 @@ function writtenLine(line: CostLine, currency: string): CostLineAnswer {
     quantity: line.quantity,
     unit: line.unit,
     as: line.as,
+    use: line.use,
+    part: line.part,
+    choice: line.choice,
+    sharePct: line.share,
+    byProduct: line.byProduct,
     bought: line.bought,
     boughtUnit: line.boughtUnit,
     usableYieldPct: line.usableYield,
@@ -57,7 +63,7 @@ function writtenLine(line: CostLine, currency: string): CostLineAnswer {
 
 function writtenOffer(price: CostLine['price'], currency: string): CostLineAnswer['offer'] {
   if (price === null) return null;
-  const { offer, point } = price;
+  const { offer, point, rate } = price;
   return {
     supplier: offer.supplier,
     code: offer.code,
@@ -66,6 +72,7 @@ function writtenOffer(price: CostLine['price'], currency: string): CostLineAnswe
     packUnit: offer.packUnit,
     price: moneyText(point.price, point.currency ?? currency),
     currency: point.currency ?? currency,
+    rate,
     priceKind: point.kind,
     priceFrom: dayText(point.validFrom),
     priceTo: point.validTo === null ? null : dayText(point.validTo),
@@ -74,9 +81,15 @@ function writtenOffer(price: CostLine['price'], currency: string): CostLineAnswe
 
 function writtenRecipe(recipe: WorkedRecipe | null): DishCostAnswer['recipe'] {
   if (recipe === null) return null;
-  const { validFrom, usable, usableUnit, batchLossG, breakage } = recipe;
-  const from = validFrom === null ? null : dayText(validFrom);
-  return { validFrom: from, usable, usableUnit, batchLossG, breakagePct: breakage };
+  return {
+    validFrom: recipe.validFrom === null ? null : dayText(recipe.validFrom),
+    usable: recipe.usable,
+    usableUnit: recipe.usableUnit,
+    batchLossG: recipe.batchLossG,
+    breakagePct: recipe.breakage,
+    overrunPct: recipe.overrun,
+    costSharePct: recipe.costShare,
+  };
 }
 
 /** What the mean of a period is a mean of. */

@@ -1,13 +1,22 @@
 import { addDays, type Day, dayText, parseDay } from '../core/days';
+import { byText } from '../core/grouped';
 import { nameKey } from '../core/name-key';
 import { type Period, periodNamed } from '../core/periods';
 import { type Database, openDatabase } from '../db/database';
 import { inVenue } from '../db/in-venue';
 import { salesSpan } from '../db/load-sales';
 import type { VenueName } from '../db/venues';
-import { eitherDateOrMonth, noSalesForDay, noSuchDay, noSuchItem, notOnSale } from '../format/words/problems';
+import {
+  eitherDateOrMonth,
+  noSalesForDay,
+  noSuchChannel,
+  noSuchDay,
+  noSuchItem,
+  notOnSale,
+} from '../format/words/problems';
 import type { CostedPeriod } from '../model/costed-period';
 import type { Thing } from '../model/things';
+import { usualChannel } from '../model/usual-channel';
 import { type CostOverPeriod, costOverPeriod } from '../reports/cost-over-period';
 import { costWorking } from '../reports/cost-working';
 import type { Asker } from '../session/asker';
@@ -26,6 +35,8 @@ export interface DishCostAsked {
   readonly item: string;
   readonly date: string | null;
   readonly month: string | null;
+  /** In which channel; null: dine_in, where it is sold there. */
+  readonly channel: string | null;
   /** The section whose mix of the month shows the figure; null is the whole menu. */
   readonly section: string | null;
 }
@@ -39,7 +50,7 @@ export async function dishCostAnswer(asker: Asker, asked: DishCostAsked): Promis
   if (asked.month !== null) return inMonth(db, asker, venue.answer, { ...asked, month: asked.month });
   const date = await askedDay(db, asker, venue.answer, asked.date);
   if (!date.ok) return date;
-  return onDate(db, asker, venue.answer, asked.item, date.answer, null);
+  return onDate(db, asker, venue.answer, asked, date.answer, null);
 }
 
 /** The first and last day that a restaurant's books can have. */
@@ -72,8 +83,8 @@ async function inMonth(
   if (!costed) throw new Error('two periods were asked for');
   const thing = thingNamed(costed, asked.item);
   const over = thing && costOverPeriod(costed, thing.id, asked.section);
-  if (over) return onDate(db, asker, venue, asked.item, over.lastDay, { period, over });
-  const anyDay = await onDate(db, asker, venue, asked.item, addDays(period.range.to, -1), null);
+  if (over) return onDate(db, asker, venue, asked, over.lastDay, { period, over });
+  const anyDay = await onDate(db, asker, venue, asked, addDays(period.range.to, -1), null);
   return anyDay.ok ? refused(404, notOnSale(anyDay.answer.item, asked.month)) : anyDay;
 }
 
@@ -81,7 +92,7 @@ async function onDate(
   db: Database,
   asker: Asker,
   venue: VenueName,
-  item: string,
+  { item, channel }: DishCostAsked,
   day: Day,
   within: { readonly period: Period; readonly over: CostOverPeriod } | null,
 ): Promise<Answered<DishCostAnswer>> {
@@ -89,25 +100,37 @@ async function onDate(
   const [costed] = (await costedPeriods(db, asker, venue.id, [range], 'everything')).periods;
   if (!costed) throw new Error('a period was asked for');
   const thing = thingNamed(costed, item);
-  const working = thing && costWorking(costed, thing.id, day);
-  if (!working) {
-    const names = costed.things.map(({ name }) => name);
+  if (!thing) {
+    const names = costed.things.filter(isItem).map(({ name }) => name);
     return refused(404, noSuchItem(item, venue.name, alike(item, names)));
   }
-  const { currency } = costed.venue;
-  const spans = within && {
-    month: within.period.name,
-    from: dayText(within.period.range.from),
-    to: dayText(within.period.range.to),
-  };
-  return answered({
-    ...writtenCost(working),
-    period: spans && within ? { ...spans, ...writtenSpans(within.over, currency) } : null,
-  });
+  const channels = channelsOf(costed, thing);
+  if (channel !== null && !channels.includes(channel))
+    return refused(404, noSuchChannel(channel, thing.name, channels));
+  const working = costWorking(costed, thing.id, day, channel ?? usualChannel(thing, day));
+  if (!working) throw new Error('everything that has a name has a working');
+  return answered({ ...writtenCost(working), period: within && writtenPeriod(within, costed.venue.currency) });
 }
 
-/** The thing of that name, or of that number. */
+function writtenPeriod(
+  { period, over }: { readonly period: Period; readonly over: CostOverPeriod },
+  currency: string,
+): DishCostAnswer['period'] {
+  const { from, to } = period.range;
+  return { month: period.name, from: dayText(from), to: dayText(to), ...writtenSpans(over, currency) };
+}
+
+/** Channels on whose menu an item ever was up to then, or for which it is packed. */
+function channelsOf({ nodeOf, packings }: CostedPeriod, { id, menu, sales }: Thing): readonly string[] {
+  const packed = packings.get(nodeOf.get(id) ?? -1)?.keys() ?? [];
+  return [...new Set([...[...menu, ...sales].map(({ channel }) => channel), ...packed])].sort(byText);
+}
+
+const isItem = ({ part, channel }: Thing): boolean => part === null && channel === null;
+
+/** The thing of that name, or of that number; parts and packings are no items. */
 function thingNamed({ things }: CostedPeriod, named: string): Thing | null {
   const key = nameKey(named);
-  return things.find(({ name }) => nameKey(name) === key) ?? things.find(({ id }) => String(id) === named) ?? null;
+  const items = things.filter(isItem);
+  return items.find(({ name }) => nameKey(name) === key) ?? items.find(({ id }) => String(id) === named) ?? null;
 }

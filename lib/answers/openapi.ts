@@ -96,6 +96,7 @@ export function openApi(): object {
             'month',
             'Instead of a date: the last day of that period on which the item was on sale, and the mean of the period.',
           ),
+          inQuery('channel', 'Where it is sold; left out: dine_in, or the first of its channels.'),
           inQuery('section', 'With a month: the section in whose mix the mean stands; left out: the whole menu.'),
           FORMAT,
         ],

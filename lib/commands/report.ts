@@ -14,6 +14,7 @@ import { run, wrongUse } from './run';
 const OPTIONS = {
   item: { type: 'string' },
   date: { type: 'string' },
+  channel: { type: 'string' },
   month: { type: 'string' },
   from: { type: 'string' },
   to: { type: 'string' },
@@ -29,6 +30,7 @@ interface Asked {
   readonly venue: string | null;
   readonly item: string | null;
   readonly date: string | null;
+  readonly channel: string | null;
   readonly month: string | null;
   readonly section: string | null;
   readonly model: string | null;
@@ -75,8 +77,8 @@ function readArguments() {
   if (!report || more.length > 0) throw wrongUse(wrongReport(what ?? '', Object.keys(REPORTS)));
   const month = values.month ?? (values.from && values.to ? `${values.from}..${values.to}` : null);
   if (values.json && values.csv) throw wrongUse('Either --json or --csv, not both.');
-  const { venue = null, item = null, date = null, section = null, model = null } = values;
-  const asked = { venue, item, date, month, section, model };
+  const { venue = null, item = null, date = null, channel = null, section = null, model = null } = values;
+  const asked = { venue, item, date, month, channel, section, model };
   const form = values.json ? 'json' : values.csv ? 'csv' : 'plain';
   return { help: false, report, asked, form } as const;
 }

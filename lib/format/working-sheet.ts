@@ -2,12 +2,14 @@ import { allocated } from '../core/allocation';
 import { currencyDigits } from './currency-digits';
 import { figure } from './figures';
 import type { Purse } from './money';
+import type { Phrase } from './phrase';
 import {
   floorWords,
   lineMark,
   lineName,
   offerWords,
   recipeWords,
+  sumPhrase,
   sumWords,
   WORKING,
   type WorkedLine,
@@ -39,7 +41,8 @@ export interface SheetRow {
   /** The sum in one line. */
   readonly sum: string;
   readonly cost: string;
-  readonly isKnown: boolean;
+  /** The same as a whole number of the last printed decimal; null where the cost is not known. */
+  readonly steps: number | null;
   /** Then version and yield, then supplier, code, pack, price. */
   readonly notes: readonly string[];
   /** What is missing, and how to mend it. */
@@ -50,6 +53,8 @@ export interface SheetRow {
 export interface PrintedSheet {
   readonly rows: readonly SheetRow[];
   readonly total: string;
+  /** The whole as the sum of its largest parts; null where a part is not known, or where there is only one. */
+  readonly inOneLine: Phrase | null;
 }
 
 /**
@@ -72,7 +77,7 @@ export function printedSheet(sheet: Sheet, purse: Purse): PrintedSheet {
         name: lineName(line),
         sum: sumWords(line, breakage, purse),
         cost: own === null ? floorWords(line.floor, purse) : print(own),
-        isKnown: own !== null,
+        steps: own,
         notes: notesOf(line, purse),
         missing: line.issues.map(({ text }) => text),
         rows: rowsOf(line.lines, own, line.recipe?.breakagePct ?? 0),
@@ -81,10 +86,23 @@ export function printedSheet(sheet: Sheet, purse: Purse): PrintedSheet {
   };
 
   const total = sheet.plateCost === null ? null : Math.round(steps(sheet.plateCost));
+  const rows = rowsOf(sheet.lines, total, sheet.recipe?.breakagePct ?? 0);
   return {
-    rows: rowsOf(sheet.lines, total, sheet.recipe?.breakagePct ?? 0),
+    rows,
     total: total === null ? floorWords(sheet.floor, purse) : print(total),
+    inOneLine: total === null || rows.length < 2 ? null : largestParts(rows, print(total), print),
   };
+}
+
+/** So many parts are named in the sum; where one more is left, it is named too. */
+const NAMED = 3;
+
+function largestParts(rows: readonly SheetRow[], total: string, print: (steps: number) => string): Phrase {
+  const largest = [...rows].sort((a, b) => (b.steps ?? 0) - (a.steps ?? 0));
+  const named = largest.slice(0, rows.length === NAMED + 1 ? NAMED + 1 : NAMED);
+  const rest = largest.slice(named.length);
+  const restCost = print(rest.reduce((sum, { steps }) => sum + (steps ?? 0), 0));
+  return sumPhrase(total, named, rest.length === 0 ? null : { cost: restCost, count: rest.length });
 }
 
 function notesOf(line: SheetLine, purse: Purse): readonly string[] {

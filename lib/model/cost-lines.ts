@@ -57,6 +57,7 @@ function estimateLine(period: CostedPeriod, node: number, segment: number, need:
     quantity: need,
     unit: 'each',
     as: 'bought',
+    ...{ use: null, part: null, choice: null, share: null, byProduct: null },
     usableYield: null,
     bought: need,
     boughtUnit: 'each',

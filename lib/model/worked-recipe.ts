@@ -15,6 +15,10 @@ export interface WorkedRecipe {
   readonly batchLossG: number | null;
   /** r: made but not served. */
   readonly breakage: number;
+  /** Air beaten in, as a share of the mix: `usable` is with it; null: none stated. */
+  readonly overrun: number | null;
+  /** s: where it is a part of something bought, its share of the price of the whole. */
+  readonly costShare: number | null;
 }
 
 /** The recipe by which a thing is made on the days of a segment, as it was read. */
@@ -26,5 +30,7 @@ export function workedRecipe(period: CostedPeriod, node: number, segment: number
     usableUnit: inSegment(period.measures[node] ?? [], segment)?.measure?.base ?? null,
     batchLossG: version.batchLossG,
     breakage: version.breakage,
+    overrun: version.overrun,
+    costShare: period.things[node]?.part?.costShare ?? null,
   };
 }

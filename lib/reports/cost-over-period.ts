@@ -7,8 +7,6 @@ import { isOnMenu } from '../model/menu-price';
 import { sectionNodes } from '../model/mix/section';
 import { daysOnSale, sectionDays } from '../model/mix/section-days';
 import { isOffered } from '../model/offered';
-import { plateCost } from '../model/plate-cost';
-import { segmentOf } from '../model/segments';
 import type { Thing } from '../model/things';
 
 /** Some days in a row on which a plate cost the same. */
@@ -48,6 +46,7 @@ export function costOverPeriod(period: CostedPeriod, item: ItemId, section: stri
     thing,
     node,
     [...new Set(counted)].sort((a, b) => a - b),
+    channels,
   );
   const last = spans.at(-1);
   return last ? { sold, plateCost: mean, spans, lastDay: addDays(last.to, -1) } : null;
@@ -65,17 +64,22 @@ function saleDays(period: CostedPeriod, thing: Thing, node: number, section: str
   return days.filter((day) => isOnMenu(thing.menu, day));
 }
 
-/** The days that count, in runs of one and the same cost. */
-function spansOf(period: CostedPeriod, thing: Thing, node: number, days: readonly Day[]): readonly CostSpan[] {
+/** The days that count, in runs of one and the same cost; that of a day is the mean of its channels. */
+function spansOf(
+  period: CostedPeriod,
+  thing: Thing,
+  node: number,
+  days: readonly Day[],
+  channels: readonly string[],
+): readonly CostSpan[] {
   const spans: CostSpan[] = [];
   for (const day of days) {
-    const { complete, total } = plateCost(period, node, segmentOf(period.segments, day));
-    const cost = complete ? total : null;
-    const sold = thing.sales.reduce((sum, row) => (row.day === day ? sum + row.sold : sum), 0);
+    const rows = thing.sales.filter((row) => row.day === day);
+    const { sold, plateCost } = itemFigures(period, node, rows, [day], channels);
     const before = spans.at(-1);
-    if (before && isSame(before.plateCost, cost)) {
+    if (before && isSame(before.plateCost, plateCost)) {
       spans[spans.length - 1] = { ...before, to: addDays(day, 1), sold: before.sold + sold };
-    } else spans.push({ from: day, to: addDays(day, 1), sold, plateCost: cost });
+    } else spans.push({ from: day, to: addDays(day, 1), sold, plateCost });
   }
   return spans;
 }

@@ -1,5 +1,6 @@
 import { type Day, isWithin } from '../core/days';
 import type { BaseUnit } from '../core/units';
+import { isByProduct } from '../model/by-products';
 import { boughtLine, type CostLine, floorOf, unitCost } from '../model/cost-line';
 import { costLines } from '../model/cost-lines';
 import type { CostedPeriod } from '../model/costed-period';
@@ -8,7 +9,9 @@ import { lineCount } from '../model/half-known';
 import type { Issue } from '../model/issue';
 import { inOrder } from '../model/issue-list';
 import type { HalfKnown } from '../model/item-figures';
+import { labourIssues } from '../model/labour';
 import { isOffered } from '../model/offered';
+import { labourPerPortion } from '../model/per-portion';
 import { plateCost, portionOf } from '../model/plate-cost';
 import { issuesOf } from '../model/reached';
 import { inSegment, segmentOf } from '../model/segments';
@@ -22,12 +25,16 @@ export interface CostWorking {
   readonly item: string;
   readonly kind: ItemKind;
   readonly day: Day;
+  /** In which it is sold; null: what it costs in every one. */
+  readonly channel: string | null;
   /** What the cost is of: one portion of what is plated or sold, one batch of a component; null where a batch is not measured. */
   readonly per: { readonly quantity: number; readonly unit: BaseUnit } | null;
   /** q included where it is sold; null where not costed. */
   readonly plateCost: number | null;
   readonly halfKnown: HalfKnown | null;
   readonly estimated: boolean;
+  /** Beside the cost, never inside it. */
+  readonly recipeLabour: number | null;
   readonly recipe: WorkedRecipe | null;
   /** Their costs sum to the plate cost. */
   readonly lines: readonly CostLine[];
@@ -37,14 +44,33 @@ export interface CostWorking {
 /** A bought thing that is not sold as it is, is shown by the kilogram, litre or piece. */
 const SHOWN: Readonly<Record<BaseUnit, number>> = { g: 1000, ml: 1000, each: 1 };
 
+/** What is costed: the thing, in one segment and channel, and how much of it. */
+interface At {
+  readonly thing: Thing;
+  readonly node: number;
+  readonly segment: number;
+  readonly channel: string | null;
+  /** Nodes that one of it takes: itself, and its packing for the channel. */
+  readonly nodes: readonly number[];
+  /** Base units of a portion; null where it is not sold by the portion. */
+  readonly portion: number | null;
+  /** Base units in all: those of a portion or of a batch; NaN where that is not known. */
+  readonly need: number;
+}
+
 /**
  * The working of one cost on one day of a period: its lines down to what is bought, each with quantity, usable yield, price and
- * offer, and what is not measured as a line of its own.
+ * offer, what it is packed in for the channel, and what is not measured as a line of its own.
  *
- * f = sum of the lines' food * (1 + q) + packaging + estimates, the same figure that plateCost gives. Null where the item is not
- * among the things of the period; the day has to be one of its days.
+ * f = sum of the lines' food * (1 + q) + packaging + estimates, the same figure that plateCost gives. Without a channel it is what is
+ * taken in every one. Null where the item is not among the things of the period; the day has to be one of its days.
  */
-export function costWorking(period: CostedPeriod, item: ItemId, day: Day): CostWorking | null {
+export function costWorking(
+  period: CostedPeriod,
+  item: ItemId,
+  day: Day,
+  channel: string | null = null,
+): CostWorking | null {
   const node = period.nodeOf.get(item);
   const thing = node === undefined ? undefined : period.things[node];
   if (node === undefined || thing === undefined) return null;
@@ -54,21 +80,31 @@ export function costWorking(period: CostedPeriod, item: ItemId, day: Day): CostW
   const base = inSegment(period.measures[node] ?? [], segment)?.measure?.base ?? null;
   const portion = isSold(thing) ? portionOf(period, node, segment) : null;
   const need = portion ?? piece?.usable ?? (base === null ? Number.NaN : SHOWN[base]);
+  const packing = channel === null || portion === null ? undefined : period.packings.get(node)?.get(channel);
+  const at = {
+    thing,
+    node,
+    segment,
+    channel,
+    nodes: [node, ...(packing === undefined ? [] : [packing])],
+    portion,
+    need,
+  };
   const isMeasured = base !== null && !Number.isNaN(need);
-  const lines =
-    thing.kind === 'ingredient' ? [boughtLine(period, node, segment, need)] : costLines(period, node, segment, need);
   return {
     venue: period.venue,
     id: item,
     item: thing.name,
     kind: thing.kind,
     day,
+    channel,
     per: portion !== null ? { quantity: 1, unit: 'each' } : isMeasured ? { quantity: need, unit: base } : null,
-    ...whole(period, node, segment, portion, need),
-    estimated: period.estimated[node * period.segments.count + segment] !== 0,
+    ...whole(period, at),
+    estimated: at.nodes.some((each) => period.estimated[each * period.segments.count + segment] !== 0),
+    recipeLabour: labour(period, at),
     recipe: piece === null ? null : workedRecipe(period, node, segment, piece),
-    lines: portion === null ? lines : [...lines, ...notMeasured(period, thing.name, node, segment, portion)],
-    issues: issuesFor(period, thing, node, piece !== null),
+    lines: [...linesOf(period, at), ...notMeasured(period, at)],
+    issues: issuesFor(period, at, piece !== null),
   };
 }
 
@@ -77,38 +113,48 @@ function isSold(thing: Thing): boolean {
   return thing.kind === 'dish' || thing.kind === 'set_menu' || thing.kind === 'extra' || isOffered(thing);
 }
 
+/** Of what is made, its lines and what it is packed in; what is bought, or worth its credit, is a single line. */
+function linesOf(period: CostedPeriod, { thing, node, nodes, segment, need }: At): readonly CostLine[] {
+  const isMade = thing.kind !== 'ingredient' && !isByProduct(period.makings, node, segment);
+  if (!isMade) return [boughtLine(period, node, segment, need)];
+  return nodes.flatMap((each) => costLines(period, each, segment, need));
+}
+
 /** The cost of a portion, or of so many base units of what is not sold; or how much of it is known. */
 function whole(
   period: CostedPeriod,
-  node: number,
-  segment: number,
-  portion: number | null,
-  need: number,
+  { node, segment, channel, portion, need }: At,
 ): Pick<CostWorking, 'plateCost' | 'halfKnown'> {
   const cell = node * period.segments.count + segment;
-  const total = portion === null ? need * unitCost(period, cell) : plateCost(period, node, segment).total;
-  if (period.complete[cell] === 1 && !Number.isNaN(total)) return { plateCost: total, halfKnown: null };
-  const count = lineCount(period, node, segment);
+  const { complete, total } =
+    portion === null
+      ? { complete: period.complete[cell] === 1, total: need * unitCost(period, cell) }
+      : plateCost(period, node, segment, channel);
+  if (complete && !Number.isNaN(total)) return { plateCost: total, halfKnown: null };
+  const count = lineCount(period, node, segment, channel);
   if (count.lines === 0) return { plateCost: null, halfKnown: null };
   return { plateCost: null, halfKnown: { floor: floorOf(count, total), ...count } };
 }
 
-/** q on the food and drink of one portion, as a line: its price is that of all of them together. */
-function notMeasured(
-  period: CostedPeriod,
-  item: string,
-  node: number,
-  segment: number,
-  portion: number,
-): readonly CostLine[] {
-  const q = period.venue.qFactor;
+/** Hands-on minutes of all that is in it, at the cost per hour of their grades; null where any of that is not known. */
+function labour(period: CostedPeriod, { node, segment, channel, portion, need }: At): number | null {
+  if (portion !== null) return labourPerPortion(period, node, [{ segment, channel, weight: 1 }]).recipeLabour;
   const cell = node * period.segments.count + segment;
-  const food = (period.costs.food[cell] ?? 0) * portion;
+  const cost = need * (period.labour.cost[cell] ?? Number.NaN);
+  return period.labour.known[cell] === 1 && !Number.isNaN(cost) ? cost : null;
+}
+
+/** q on the food and drink of one portion, as a line: its price is that of all of them together. */
+function notMeasured(period: CostedPeriod, { thing, nodes, segment, portion }: At): readonly CostLine[] {
+  const q = period.venue.qFactor;
+  const cells = nodes.map((node) => node * period.segments.count + segment);
+  const food = cells.reduce((sum, cell) => sum + (period.costs.food[cell] ?? 0), 0) * (portion ?? 0);
   if (q === 0 || food === 0) return [];
-  const isKnown = period.complete[cell] === 1;
+  const isKnown = cells.every((cell) => period.complete[cell] === 1);
   return [
     {
-      ...{ item, kind: 'not_measured', position: null, as: 'bought', usableYield: null },
+      ...{ item: thing.name, kind: 'not_measured', position: null, as: 'bought', usableYield: null },
+      ...{ use: null, part: null, choice: null, share: null, byProduct: null },
       ...{ quantity: q, unit: null, bought: q, boughtUnit: null, unitPrice: isKnown ? food : null },
       ...{ cost: isKnown ? q * food : null, floor: isKnown ? null : q * food },
       ...{ department: null, estimated: false, price: null, recipe: null, issues: [], closed: false, lines: [] },
@@ -117,9 +163,10 @@ function notMeasured(
 }
 
 /** What is missing of anything below; and that there is no recipe, which a period says only of what it offers. */
-function issuesFor(period: CostedPeriod, thing: Thing, node: number, hasRecipe: boolean): readonly Issue[] {
-  const found = issuesOf(period, [node]);
+function issuesFor(period: CostedPeriod, { thing, nodes }: At, hasRecipe: boolean): readonly Issue[] {
+  const found = [...issuesOf(period, nodes), ...labourIssues(period, nodes)];
   const isSaid = found.some(({ code, about }) => code === 'no-recipe' && about === thing.name);
-  if (hasRecipe || thing.kind === 'ingredient' || isSaid) return found;
-  return [...found, { code: 'no-recipe' as const, about: thing.name, facts: {} }].sort(inOrder);
+  const isMissing = !hasRecipe && thing.kind !== 'ingredient' && !isSaid;
+  const missing = isMissing ? [{ code: 'no-recipe' as const, about: thing.name, facts: {} }] : [];
+  return [...found, ...missing].sort(inOrder);
 }

@@ -17,7 +17,7 @@ import { freshDatabase } from '../fresh-database';
 
 const { db, url } = await freshDatabase();
 const OWNER = currentAsker();
-const ANY = { venue: null, date: null, month: null, section: null };
+const ANY = { venue: null, date: null, month: null, channel: null, section: null };
 const MONTH = '2026-10';
 
 function answerOf<T>(result: Answered<T>): T {
@@ -137,6 +137,7 @@ describe('dishCostAnswer of the small house', () => {
     expect(await said({ item: 'Lemon choux', month: '2026-13' })).toMatch(/^400 .*“2026-13”/);
     expect(await said({ item: 'Lemon choux', month: MONTH, date: '2026-10-01' })).toMatch(/^400 .*not both/);
     expect(await said({ item: 'Lemon choux', month: '2019-01' })).toMatch(/^404 Lemon choux was neither/);
+    expect(await said({ item: 'Lemon choux', channel: 'drone' })).toMatch(/^404 .*“drone”.*dine_in/);
     expect(await said({ item: 'Xyz', month: MONTH })).toMatch(/^404 .*“Xyz”/);
     expect(await said({ item: 'Lemon choux', venue: 'Nowhere' })).toMatch(/^404 .*“Nowhere”/);
   });

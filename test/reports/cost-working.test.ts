@@ -66,7 +66,13 @@ describe('costWorking(a plate)', () => {
     const { book, dish } = crispPlate();
     const working = worked(book.facts(), dish);
     expect(working).toMatchObject({ plateCost: 2.05, per: { quantity: 1, unit: 'each' }, halfKnown: null });
-    expect(working.recipe).toEqual({ validFrom: null, usable: 1, usableUnit: 'each', batchLossG: null, breakage: 0.5 });
+    expect(working.recipe).toMatchObject({
+      validFrom: null,
+      usable: 1,
+      usableUnit: 'each',
+      batchLossG: null,
+      breakage: 0.5,
+    });
     const [crisp, box] = working.lines;
     expect(crisp).toMatchObject({
       item: 'Crisp',
@@ -77,7 +83,7 @@ describe('costWorking(a plate)', () => {
       boughtUnit: 'g',
     });
     expect(crisp?.cost).toBeCloseTo(1.55, 12);
-    expect(crisp?.recipe).toEqual({
+    expect(crisp?.recipe).toMatchObject({
       ...{ validFrom: day('2026-09-01'), usable: 500, usableUnit: 'g', batchLossG: 20, breakage: 0.2 },
     });
     expect(box).toMatchObject({ kind: 'ingredient', department: 'packaging', bought: 2, cost: 0.5 });
@@ -269,5 +275,111 @@ describe('costWorking over generated books', () => {
       }),
       RUNS,
     );
+  });
+});
+
+describe('costWorking(what a line can ask for)', () => {
+  // an egg of 0.36 gives 18 g of yolk at 45 % of its price: 0.162 / 18 = 0.009 a gram
+  test('a part leads to the whole, at its share of the price', () => {
+    const book = new Book();
+    const egg = book.ingredient('Egg', 'each', 0.36);
+    book.part(egg, 'yolk', 18, 'g', 0.45);
+    book.part(egg, 'white', 32, 'g', 0.55);
+    const dish = book.dish('Custard', {}, [36, 'g', egg, { part: 'yolk' }]);
+    const working = worked(book.facts(), dish);
+    expect(working.plateCost).toBeCloseTo(0.324, 12);
+    const [yolk] = working.lines;
+    expect(yolk).toMatchObject({
+      item: 'Egg, yolk',
+      part: 'yolk',
+      quantity: 36,
+      unit: 'g',
+      bought: 36,
+      boughtUnit: 'g',
+    });
+    expect(yolk?.recipe).toMatchObject({ usable: 18, usableUnit: 'g', costShare: 0.45 });
+    expect(yolk?.lines[0]).toMatchObject({ item: 'Egg', boughtUnit: 'each', unitPrice: 0.36 });
+    expect(yolk?.lines[0]?.bought).toBeCloseTo(0.9, 12);
+    expectParts(working);
+  });
+
+  // 40 g of juice at a yield of 0.4: 100 g of lemon at 0.003
+  test('a use has its own yield', () => {
+    const book = new Book();
+    const lemon = book.ingredient('Lemon', 'g', 0.003, { usableYield: 0.8 });
+    book.yieldFor(lemon, 'juice', 0.4);
+    const dish = book.dish('Posset', {}, [40, 'g', lemon, { use: 'juice' }]);
+    const [line] = worked(book.facts(), dish).lines;
+    expect(line).toMatchObject({ use: 'juice', usableYield: 0.4, bought: 100 });
+    expect(line?.cost).toBeCloseTo(0.3, 12);
+  });
+
+  // 1,000 g of syrup from 1.00 of fruit, less 200 g of pulp worth 0.002 a gram: 0.60
+  test('a by-product is taken off where it is made, and costs its credit where it is used', () => {
+    const book = new Book();
+    const fruit = book.ingredient('Fruit', 'g', 0.001);
+    const pulp = book.component('Pulp', { yields: [200, 'g'] });
+    const syrup = book.component(
+      'Syrup',
+      { yields: [1000, 'g'] },
+      [1000, 'g', fruit],
+      [200, 'g', pulp, { byProductCredit: 0.002 }],
+    );
+    const made = worked(book.facts(), syrup);
+    expect(made.plateCost).toBeCloseTo(0.6, 12);
+    expect(made.lines[1]).toMatchObject({ item: 'Pulp', byProduct: 'made', quantity: 200, bought: -200, lines: [] });
+    expect(made.lines[1]?.cost).toBeCloseTo(-0.4, 12);
+    const cake = book.dish('Cake', {}, [50, 'g', pulp]);
+    const [used] = worked(book.facts(), cake).lines;
+    expect(used).toMatchObject({ byProduct: 'used', lines: [] });
+    expect(used?.cost).toBeCloseTo(0.1, 12);
+    expectParts(worked(book.facts(), pulp));
+  });
+
+  // a third choose the one of 1.20, two thirds the one of 0.90
+  test('a choice of a set menu counts by its share of the guests', () => {
+    const book = new Book({ qFactor: 0.1 });
+    const sugar = book.ingredient('Sugar', 'g', 0.01);
+    const one = book.dish('One', {}, [120, 'g', sugar]);
+    const other = book.dish('Other', {}, [90, 'g', sugar]);
+    const menu = book.recipe(
+      book.item('set_menu', 'Evening'),
+      {},
+      [1, 'each', one, { choice: 'sweet', choiceShare: 0.25 }],
+      [1, 'each', other, { choice: 'sweet', choiceShare: 0.75 }],
+    );
+    const working = worked(book.facts(), menu);
+    expect(working.lines.map(({ item, share, quantity, bought }) => [item, share, quantity, bought])).toEqual([
+      ['One', 0.25, 1, 0.25],
+      ['Other', 0.75, 1, 0.75],
+      ['Evening', null, 0.1, 0.1],
+    ]);
+    // q once, on the menu: (0.25 * 1.2 + 0.75 * 0.9) * 1.1
+    expect(working.plateCost).toBeCloseTo(1.0725, 12);
+    expectParts(working);
+  });
+
+  test('what a channel adds stands among the lines of that channel alone, with that of the courses', () => {
+    const { book, dish } = crispPlate(0.02);
+    const bag = book.ingredient('Bag', 'each', 0.4, { department: 'packaging' });
+    const tub = book.ingredient('Tub', 'each', 0.3, { department: 'packaging' });
+    const cold = book.dish('Cold tide', {}, [1, 'each', dish], [1, 'each', tub, { channel: 'takeaway' }]);
+    const menu = book.recipe(
+      book.item('set_menu', 'Evening'),
+      {},
+      [2, 'each', cold],
+      [1, 'each', bag, { channel: 'takeaway' }],
+    );
+    const facts = book.facts();
+    const period = costPeriod(facts, { from: OCT_10, to: (OCT_10 + 1) as Day }, 'everything');
+    const [inside, away] = [null, 'takeaway'].map((channel) => costWorking(period, menu, OCT_10, channel));
+    expect((away?.plateCost ?? 0) - (inside?.plateCost ?? 0)).toBeCloseTo(0.4 + 2 * 0.3, 12);
+    expect(inside?.lines.map(({ item }) => item)).toEqual(['Cold tide', 'Evening']);
+    expect(
+      everyLine(away?.lines ?? [])
+        .filter(({ department }) => department === 'packaging')
+        .map(({ item }) => item),
+    ).toEqual(['Box', 'Bag', 'Tub']);
+    for (const working of [inside, away]) if (working) expectParts(working);
   });
 });

@@ -12,6 +12,7 @@ ${PERIODS}
   --item NAME      what dish-cost works out
   --date DAY       on which day (2026-10-31); left out: the last day of the latest month with sales. --month instead:
                    the last day on which it was on sale in that period, and the mean of the period
+  --channel NAME   where it is sold (dish-cost); left out: dine_in, or the first of its channels
   --section NAME   one section of the menu (menu-mix); left out: the whole menu
   --venue NAME     which venue; needed where there are several
   --json           the same answer as over HTTP

@@ -2,6 +2,7 @@ import type { ItemKind } from '../../model/facts';
 import { figure, perCent } from '../figures';
 import { currencySign, exactMoney, moneyFigure, type Purse } from '../money';
 import { dayName, periodName } from '../periods';
+import { figurePart, namePart, type Part, type Phrase } from '../phrase';
 import { portions } from '../portions';
 
 /** What the words of a line are made from; a line of a DishCostAnswer has it all. */
@@ -14,6 +15,10 @@ export interface WorkedLine {
   readonly boughtUnit: string | null;
   readonly usableYieldPct: number | null;
   readonly unitPrice: string | null;
+  readonly sharePct: number | null;
+  readonly use: string | null;
+  readonly part: string | null;
+  readonly byProduct: 'made' | 'used' | null;
   readonly department: string | null;
   readonly estimated: boolean;
   readonly offer: WorkedOffer | null;
@@ -28,6 +33,7 @@ export interface WorkedOffer {
   readonly packUnit: string;
   readonly price: string;
   readonly currency: string;
+  readonly rate: number;
   readonly priceKind: string;
   readonly priceFrom: string;
   readonly priceTo: string | null;
@@ -39,6 +45,8 @@ export interface WorkedRecipeWords {
   readonly usableUnit: string | null;
   readonly batchLossG: number | null;
   readonly breakagePct: number;
+  readonly overrunPct: number | null;
+  readonly costSharePct: number | null;
 }
 
 export const WORKING = {
@@ -52,9 +60,15 @@ export const WORKING = {
   estimate: 'the owner’s estimate',
   partEstimate: 'part of it is the owner’s estimate',
   notMeasured: 'Not measured',
+  byProductMade: 'made beside it and taken off at its credit',
+  byProductUsed: 'made elsewhere as a by-product and worth its credit',
+  /** Before a plate cost that stands outside its column. */
+  costs: 'costs ',
   closed: 'too many lines to show here',
   reading: 'Reading the recipe and the prices of the day.',
   tryAgain: 'Read it again',
+  everyLine: 'every line',
+  fewerLines: 'fewer lines',
   failed: 'The working could not be read: the program did not answer. Is it still running?',
   close: 'Close the working',
 } as const;
@@ -103,20 +117,26 @@ export function sumWords(line: WorkedLine, breakage: number, purse: Purse): stri
   const price = line.unitPrice === null ? 'price unknown' : priceWords(line.unitPrice, line.boughtUnit, purse);
   if (line.quantity === null) return price;
   const stated = amount(line.quantity, line.unit, locale);
+  const of = line.use === null ? 'usable' : `usable as ${line.use}`;
   const factors = [
     ...crossing(line, breakage, locale),
+    ...(line.sharePct === null ? [] : [`× ${perCent(line.sharePct, locale, { least: 0, most: 1 })} of guests`]),
     ...(line.usableYieldPct === null || line.usableYieldPct === 1
       ? []
-      : [`÷ ${figure(line.usableYieldPct, locale, { least: 2, most: 4 })} usable`]),
-    ...(breakage === 0 ? [] : [`÷ ${figure(1 - breakage, locale, { least: 2, most: 4 })} served`]),
+      : [`÷ ${factor(line.usableYieldPct, locale)} ${of}`]),
+    ...(breakage === 0 ? [] : [`÷ ${factor(1 - breakage, locale)} served`]),
   ];
-  return [stated, ...factors, `× ${price}`].join(' ');
+  return [line.byProduct === 'made' ? `\u2212${stated}` : stated, ...factors, `× ${price}`].join(' ');
+}
+
+function factor(fraction: number, locale: string): string {
+  return figure(fraction, locale, { least: 2, most: 4 });
 }
 
 /** Where a line is stated in another unit than it is bought in: 2 leaf, that is 4 g. */
 function crossing(line: WorkedLine, breakage: number, locale: string): readonly string[] {
   if (line.bought === null || line.usableYieldPct === null || line.unit === line.boughtUnit) return [];
-  const inBase = line.bought * line.usableYieldPct * (1 - breakage);
+  const inBase = (Math.abs(line.bought) * line.usableYieldPct * (1 - breakage)) / (line.sharePct ?? 1);
   return [`= ${amount(inBase, line.boughtUnit, locale)}`];
 }
 
@@ -135,6 +155,7 @@ export function lineName(line: WorkedLine): string {
 /** What a line is, where it is not food from a supplier: packaging, or partly an estimate. */
 export function lineMark(line: WorkedLine): string | null {
   if (line.kind === 'estimate' || line.kind === 'not_measured') return null;
+  if (line.byProduct !== null) return line.byProduct === 'made' ? WORKING.byProductMade : WORKING.byProductUsed;
   if (line.department === 'packaging') return WORKING.packaging;
   return line.estimated ? WORKING.partEstimate : null;
 }
@@ -148,19 +169,45 @@ export function offerWords(offer: WorkedOffer, purse: Purse): string {
   const kind = MARK_OF_KIND[offer.priceKind] ?? offer.priceKind;
   const from = `${kind} of ${dayName(offer.priceFrom, locale)}`;
   const until = offer.priceTo === null ? '' : `, until ${dayName(offer.priceTo, locale)}`;
-  return `${offer.supplier}, code ${offer.code}: ${pack} at ${price}, ${from}${until}`;
+  const rate = offer.rate === 1 ? '' : ` × ${figure(offer.rate, locale, { least: 2, most: 6 })}`;
+  return `${offer.supplier}, code ${offer.code}: ${pack} at ${price}${rate}, ${from}${until}`;
 }
 
 /** The version a recipe is made by, and what happens to a batch: only what is out of the ordinary. */
 export function recipeWords(recipe: WorkedRecipeWords, isBatch: boolean, locale: string): string {
-  const { validFrom, usable, usableUnit, batchLossG, breakagePct } = recipe;
+  const { validFrom, usable, usableUnit, batchLossG, breakagePct, overrunPct, costSharePct } = recipe;
+  if (costSharePct !== null) return partWords(usable, usableUnit, costSharePct, locale);
   const version = validFrom === null ? 'The first version' : `Version of ${dayName(validFrom, locale)}`;
   const gives =
     usable === null ? 'what a batch gives is not known' : `a batch gives ${output(usable, usableUnit, locale)}`;
   const lost = batchLossG ? ` after ${amount(batchLossG, 'g', locale)} lost in every batch` : '';
+  const air = overrunPct ? ` with ${perCent(overrunPct, locale, { least: 0, most: 1 })} air` : '';
   const broken =
     breakagePct === 0 ? [] : [`${perCent(breakagePct, locale, { least: 0, most: 1 })} breaks or is re-fired`];
-  return [version, ...(isBatch ? [`${gives}${lost}`] : []), ...broken].join(' · ');
+  return [version, ...(isBatch ? [`${gives}${air}${lost}`] : []), ...broken].join(' · ');
+}
+
+/** How a part of something bought is priced: one gives 18 g, at 45 % of its price. */
+function partWords(gives: number | null, unit: string | null, share: number, locale: string): string {
+  const price = `${perCent(share, locale, { least: 0, most: 1 })} of its price`;
+  return gives === null ? price : `one of the whole gives ${output(gives, unit, locale)}, at ${price}`;
+}
+
+/** The whole as the sum of its largest parts: 3.179 = 0.812 Chocolate mousse + 0.472 Dulse praline + 1.895 for 8 more. */
+export function sumPhrase(
+  total: string,
+  parts: readonly { readonly name: string; readonly cost: string }[],
+  rest: { readonly cost: string; readonly count: number } | null,
+): Phrase {
+  const named = parts.flatMap(({ name, cost }, index) => [...term(cost, index === 0), ' ', namePart(name)]);
+  const more = rest === null ? [] : [...term(rest.cost, false), ` for ${rest.count} more`];
+  return [figurePart(total), ' = ', ...named, ...more];
+}
+
+/** A term of a sum with its operator; a credit is taken off. */
+function term(cost: string, isFirst: boolean): readonly Part[] {
+  if (isFirst) return [figurePart(cost)];
+  return cost.startsWith('\u2212') ? [' \u2212 ', figurePart(cost.slice(1))] : [' + ', figurePart(cost)];
 }
 
 /** What is unknown of a cost, with the part that is known. */
@@ -179,7 +226,7 @@ export function workingName(item: string): string {
 }
 
 export function openWords(item: string, cost: string): string {
-  return `${cost}, plate cost of ${item}: show how it is made up`;
+  return `${cost}, plate cost of ${item}: how it is made up`;
 }
 
 interface Spans {

@@ -75,6 +75,11 @@ export const noSalesForDay: ProblemWords = {
   detail: 'Nothing has been sold yet, so there is no latest month to take a day from. Name a date: 2026-10-31.',
 };
 
+export function noSuchChannel(channel: string, item: string, known: readonly string[]): ProblemWords {
+  const there = known.length === 0 ? 'It is sold in none.' : `There is ${known.join(', ')}.`;
+  return { title: 'No such channel', detail: `${item} is not sold in a channel “${channel}”. ${there}` };
+}
+
 export function notOnSale(name: string, period: string): ProblemWords {
   return {
     title: 'Not on sale',

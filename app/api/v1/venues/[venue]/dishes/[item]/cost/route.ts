@@ -11,7 +11,12 @@ interface DishParams {
 export async function GET(request: Request, { params }: DishParams): Promise<Response> {
   const { venue, item } = await params;
   const query = new URL(request.url).searchParams;
-  const asked = { date: query.get('date'), month: query.get('month'), section: query.get('section') };
+  const asked = {
+    date: query.get('date'),
+    month: query.get('month'),
+    channel: query.get('channel'),
+    section: query.get('section'),
+  };
   const question = { venue: decoded(venue), item: decoded(item), ...asked };
   return respond(request, () => dishCostAnswer(currentAsker(), question), { file: 'dish-cost', text: dishCostCsv });
 }
