@@ -4,6 +4,7 @@ import { basename, dirname, extname, join, resolve } from 'node:path';
 import { byText } from '../core/grouped';
 import { loadingWords } from '../format/words/loading';
 import { FILE_KINDS, type FileKind, fileKind } from '../intake/file-kinds';
+import { filesInWorkbook, filesInZip } from './archived-files';
 
 /** A file that can be read, by name and kind. */
 export interface FolderFile {
@@ -20,9 +21,9 @@ export interface FolderFiles {
 }
 
 const BYTES_AT_ONCE = 1 << 18;
-const ARCHIVES = ['.xlsx', '.zip', '.ods', '.xls'];
+const ARCHIVES = ['.xlsx', '.zip', '.ods', '.xls', '.7z', '.rar', '.gz'];
 
-/** The files of a folder, or the one file that the path names; or a sentence saying why there is nothing to load. */
+/** The files of a folder, an archive or a workbook, or the one file that the path names; or a sentence saying why there is nothing to load. */
 export async function folderFiles(path: string): Promise<FolderFiles | { readonly wrong: string }> {
   const full = resolve(path);
   const there = await stat(full).catch(() => null);
@@ -35,17 +36,26 @@ export async function folderFiles(path: string): Promise<FolderFiles | { readonl
   const files = sorted.flatMap((name) => readable(join(full, name)) ?? []);
   const notRead = sorted.flatMap((name) => notReadable(name) ?? []);
   if (files.length + notRead.length === 0) return { wrong: loadingWords.emptyFolder(path) };
-  const inOrder = FILE_KINDS.flatMap((kind) => files.filter((file) => file.kind === kind));
-  return { folder: basename(full), files: inOrder, notRead };
+  return { folder: basename(full), files: inOrder(files), notRead };
+}
+
+function inOrder(files: readonly FolderFile[]): readonly FolderFile[] {
+  return FILE_KINDS.flatMap((kind) => files.filter((file) => file.kind === kind));
 }
 
 // sales-2.csv before sales-10.csv
 const byNumber = new Intl.Collator('en', { numeric: true });
 
-function oneFile(full: string, path: string): FolderFiles | { readonly wrong: string } {
+async function oneFile(full: string, path: string): Promise<FolderFiles | { readonly wrong: string }> {
   const name = basename(full);
   const ending = extname(name).toLowerCase();
-  if (ARCHIVES.includes(ending)) return { wrong: loadingWords.archive(name) };
+  if (ending === '.zip' || ending === '.xlsx') {
+    const found = await (ending === '.zip' ? filesInZip(full) : filesInWorkbook(full));
+    if ('wrong' in found) return found;
+    const sorted = [...found.files].sort((a, b) => byNumber.compare(a.file, b.file) || byText(a.file, b.file));
+    return { folder: basename(full, extname(full)), files: inOrder(sorted), notRead: found.notRead };
+  }
+  if (ARCHIVES.includes(ending)) return { wrong: loadingWords.oldWorkbook(name) };
   if (ending !== '.csv') return { wrong: loadingWords.notCsv(path) };
   const file = readable(full);
   if (!file && fileKind(name) === null) return { wrong: loadingWords.unknownName(name) };
@@ -61,7 +71,11 @@ function readable(full: string): FolderFile | null {
 
 function notReadable(file: string): FolderFiles['notRead'] | null {
   const ending = extname(file).toLowerCase();
-  if (ARCHIVES.includes(ending)) return [{ file, why: loadingWords.archive(file) }];
+  if (ARCHIVES.includes(ending)) return [{ file, why: archiveWords(file, ending) }];
   if (ending !== '.csv') return null;
   return fileKind(file) === null ? [{ file, why: loadingWords.unknownName(file) }] : null;
+}
+
+function archiveWords(file: string, ending: string): string {
+  return ending === '.xlsx' || ending === '.zip' ? loadingWords.archive(file) : loadingWords.oldWorkbook(file);
 }

@@ -15,6 +15,17 @@ export function decimalText(text: string): DecimalText | null {
   return (parts[1] === '-' && size !== '0' ? `-${size}` : size) as DecimalText;
 }
 
+const DOUBLE_DIGITS = 15;
+
+/**
+ * A number as a spreadsheet keeps it, in the fifteen digits that it shows of it: "0.30000000000000004" is 0.3, "1E-3" is 0.001. Null where
+ * the text is no number.
+ */
+export function shortestDouble(text: string): DecimalText | null {
+  if (!/^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d{1,3})?$/i.test(text)) return null;
+  return decimalText(new Decimal(text).toSignificantDigits(DOUBLE_DIGITS).toFixed());
+}
+
 /** Per cent as a fraction, exactly: 27.5 is 0.275. */
 export function fractionOfPerCent(perCent: DecimalText): DecimalText {
   return new Decimal(perCent).div(100).toFixed() as DecimalText;

@@ -10,12 +10,17 @@ export interface DataFile {
 /** The name under which a data folder says that this program wrote it. */
 export const FOLDER_NAME = 'plateworth-data-folder';
 
+/** Rows as CSV (RFC 4180), lines ended by a line feed. */
+export function csvOf(rows: readonly (readonly string[])[]): string {
+  return stringify([...rows], { record_delimiter: '\n', quoted_match: /[\r\n]/ });
+}
+
 /**
- * The file as CSV (RFC 4180, lines ended by a line feed). Names stand as they were written: a data file is read back, so nothing is put before
- * a cell that a spreadsheet would run.
+ * The file as CSV. Names stand as they were written: a data file is read back, so nothing is put before a cell that a spreadsheet would
+ * run.
  */
 export function dataCsv({ fields, rows }: DataFile): string {
-  return stringify([fields.map(({ name }) => name), ...rows], { record_delimiter: '\n', quoted_match: /[\r\n]/ });
+  return csvOf([fields.map(({ name }) => name), ...rows]);
 }
 
 /** What stands in the folder, as a Data Package (version 2, datapackage.org): each file with its columns and types. */

@@ -4,6 +4,7 @@ export const FILE_RULES = [
   'empty-file',
   'not-utf8', // facts: byte, utf16 (yes or no)
   'binary', // a byte that no text has. facts: byte
+  'damaged-archive', // a part of an archive that cannot be unpacked. facts: reason
   'workbook', // an XLSX, ODS or ZIP under the name of a CSV
   'no-header', // the first line names no column. facts: needed[], found[]
   'lacks-column', // facts: missing[], found[]

@@ -142,8 +142,8 @@ test('loadFolder(db, path) answers wrong use with a sentence', async () => {
   expect(await wrong('/no/such/place')).toContain('nothing at /no/such/place');
   expect(await wrong(folder({}))).toContain('no CSV file');
   expect(await wrong(file('till.csv', 'x'))).toContain('cannot be told from its name');
-  expect(await wrong(file('book.xlsx', 'x'))).toContain('save each sheet');
-  expect(await wrong(file('notes.txt', 'x'))).toContain('neither a folder nor a CSV file');
+  expect(await wrong(file('book.xlsx', 'x'))).toContain('cannot be opened');
+  expect(await wrong(file('notes.txt', 'x'))).toContain('neither a folder nor a CSV, ZIP or XLSX file');
   expect(await wrong(small, { venue: '  ' })).toContain('--venue');
   expect(await wrong(small, { source: '' })).toContain('--source');
   expect(await wrong(folder({ 'suppliers.csv': ['supplier', 'Bay Dairy'] }))).toContain('There are several venues');

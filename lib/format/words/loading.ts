@@ -6,12 +6,23 @@ const KNOWN_NAMES =
 
 /** Why a load is not tried, or a file of it not read, and what to do. */
 export const loadingWords = {
-  noSuchPath: (path: string) => `There is nothing at ${path}. Name a folder of CSV files, or one CSV file.`,
+  noSuchPath: (path: string) =>
+    `There is nothing at ${path}. Name a folder of CSV files, a ZIP of it, a workbook, or one CSV file.`,
   closedFolder: (path: string) => `The folder ${path} cannot be opened. Check that you may read it.`,
   emptyFolder: (path: string) => `There is no CSV file in ${path}. Bring ${KNOWN_NAMES}.`,
   archive: (file: string) =>
-    `${file} is a workbook or an archive, which is not read yet. Unpack it, or save each sheet as “CSV UTF-8” under the name of its file.`,
-  notCsv: (path: string) => `${path} is neither a folder nor a CSV file. Name a folder of CSV files, or one CSV file.`,
+    `${file} lies among other files, so it is not opened. Load it by itself: npm run load -- ${file}.`,
+  oldWorkbook: (file: string) =>
+    `${file} is a workbook or an archive of a kind that is not read. Save it as XLSX or ZIP, or each sheet as “CSV UTF-8” under the name of its file.`,
+  emptyArchive: (file: string) => `There is no CSV file in ${file}. Bring ${KNOWN_NAMES}.`,
+  damaged: (file: string, reason: string) =>
+    `${file} cannot be opened (${reason}). Pack or save it again, or bring a folder of CSV files.`,
+  tooLarge: (file: string, megabytes: number, limit: number) =>
+    `${file} unpacks to ${megabytes} MB or more, and at most ${limit} MB are opened. Bring it in parts, or as a folder of CSV files.`,
+  unknownSheet: (file: string, sheet: string) =>
+    `What the sheet “${sheet}” of ${file} holds cannot be told from its name. Name it as a file of the data folder: sales, recipes …`,
+  notCsv: (path: string) =>
+    `${path} is neither a folder nor a CSV, ZIP or XLSX file. Name a folder of CSV files, a ZIP of it, a workbook, or one CSV file.`,
   unknownName: (file: string) =>
     `What ${file} holds cannot be told from its name. Begin the name with that of a file of the data folder: ${KNOWN_NAMES}.`,
   whichVenue: (known: readonly string[]) => `There are several venues: ${listed(known)}. Name one with --venue.`,
@@ -19,15 +30,16 @@ export const loadingWords = {
   noSourceName: (limit: number) => `A source needs a name of 1 to ${limit} characters. Name it with --source.`,
   noSuchDays: (text: string) =>
     `“${text}” are no days. Write the first and the last day, both included: --days 2026-10-01..2026-10-31.`,
-  onePath: 'Name one folder of CSV files, or one CSV file.',
+  onePath: 'Name one folder of CSV files, one ZIP of it, one workbook, or one CSV file.',
 } as const;
 
-export const loadUsage = `npm run load -- FOLDER | CSV [options]
+export const loadUsage = `npm run load -- FOLDER | ZIP | XLSX | CSV [options]
 
 Brings in a data folder, or one file of it. Files: venue.csv, labour.csv, exchange_rates.csv, ingredients.csv, measures.csv,
 parts.csv, yields.csv, suppliers.csv, offers.csv, offer_prices.csv, recipes.csv, recipe_lines.csv, menu.csv, sales.csv, covers.csv,
 purchases.csv, counts.csv, moves.csv, trials.csv, trial_lines.csv (and names that begin so, sales-2026-10.csv).
-The order does not matter, and what was loaded before is not taken twice. Workbooks and ZIP archives are not read yet.
+The order does not matter, and what was loaded before is not taken twice. A ZIP is read like the folder that was packed; of a workbook each
+sheet is a file, named as the file is (sales, recipes); per cent are written as 43 there too, in a cell without a per cent format.
 A row that cannot be taken is refused by itself and kept until a later file mends it.
 
   --venue NAME     which venue; made if there is none of that name. Left out: the one in venue.csv, else the only one

@@ -142,6 +142,8 @@ const FILES: Readonly<Record<FileRule, Sentence>> = {
       : `Byte ${one(f, 'byte')} is not UTF-8, so letters with accents cannot be read. Save the file again as “CSV UTF-8”; nothing of it was taken.`,
   binary: (f) =>
     `Byte ${one(f, 'byte')} is a zero byte, which no text file has. Save the file as “CSV UTF-8”; nothing of it was taken.`,
+  'damaged-archive': (f) =>
+    `This part of the archive cannot be unpacked (${one(f, 'reason')}). Pack it again without a password, or bring the files in a folder; nothing of it was taken.`,
   workbook: () =>
     'This is a workbook or an archive, not a CSV file. Open it and save each sheet as “CSV UTF-8”; nothing of it was taken.',
   'no-header': (f) =>

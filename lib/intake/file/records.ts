@@ -1,6 +1,7 @@
 import { pipeline, Readable } from 'node:stream';
 import { CsvError, type InfoRecord, type Options, parse } from 'csv-parse';
 import type { FileRefusal } from '../../model/refusal';
+import { DamagedArchive } from '../archive/damaged-archive';
 import { checkedBytes, type FileState, LONGEST_LINE } from './checked-bytes';
 import { type Columns, type Header, readHeader } from './header';
 
@@ -135,6 +136,7 @@ class LineCount {
 
 function refusalOf(error: unknown, line: number): FileRefusal {
   if (error instanceof CsvError) return refusal('open-quote', line); // a quote that never closes, or closes a megabyte later
+  if (error instanceof DamagedArchive) return refusal('damaged-archive', null, { reason: error.message });
   if (error instanceof Error && 'syscall' in error && 'code' in error) {
     return refusal('unreadable-file', null, { reason: String(error.code) });
   }
