@@ -367,6 +367,27 @@ describe('costPeriod: days', () => {
     expect(issuesIn(facts)).toEqual([]);
   });
 
+  test('costPeriod(recipes that turn more than once) costs each run of days by its own', () => {
+    const book = new Book();
+    const sugar = book.ingredient('Sugar', 'g', 0.01);
+    // the later change is written by the thing that comes first by name
+    const a = book.item('component', 'A');
+    const b = book.item('component', 'B');
+    const c = book.item('component', 'C');
+    book.recipe(a, { yields: [100, 'g'] }, [100, 'g', b]);
+    book.recipe(a, { yields: [100, 'g'], from: '2026-10-21' }, [300, 'g', sugar]);
+    book.recipe(b, { yields: [100, 'g'] }, [100, 'g', c]);
+    book.recipe(b, { yields: [100, 'g'], from: '2026-10-11' }, [200, 'g', sugar]);
+    book.recipe(c, { yields: [100, 'g'] }, [100, 'g', sugar]);
+    book.recipe(c, { yields: [100, 'g'], from: '2026-10-21' }, [100, 'g', a]);
+    const dish = book.dish('Cup', {}, [100, 'g', a], [100, 'g', c]);
+    book.menu(dish, 9);
+    const facts = book.facts();
+    const costs = ['2026-10-10', '2026-10-11', '2026-10-20', '2026-10-21'].map((on) => costOn(facts, dish, on));
+    expect(costs).toEqual([1 + 1, 2 + 1, 2 + 1, 3 + 3]);
+    expect(issuesIn(facts)).toEqual([]);
+  });
+
   test('costPeriod(a loop) names it once with its first day, and costs nothing above it', () => {
     const book = new Book();
     const sugar = book.ingredient('Sugar', 'g', 0.01);

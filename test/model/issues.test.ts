@@ -107,6 +107,23 @@ describe('costPeriod: issues', () => {
       ['no-version', 'Syrup', { recipe: 'Plate' }],
     ]);
     expect(asked(() => [])).toEqual([['no-lines', 'Plate', {}]]);
+    // one refused line is all there was
+    expect(asked((book) => [[50, 'g', book.component('Syrup', { yields: [1, 'kg'], refusedLines: 1 })]])).toEqual([
+      ['refused-lines', 'Syrup', { lines: 1 }],
+    ]);
+    expect(asked((book) => [[50, 'g', book.component('Syrup', { refusedLines: 1 }, [1, 'kg', sugar(book)])]])).toEqual([
+      ['refused-lines', 'Syrup', { lines: 1 }],
+    ]);
+  });
+
+  test('costPeriod(a component without yield) of which a single thing has no weight names that', () => {
+    const lines = (book: Book): Line[] => [
+      [1, 'l', book.ingredient('Milk', 'ml', 0.01)],
+      [5, 'g', sugar(book)],
+    ];
+    expect(asked((book) => [[1, 'g', book.component('Cream', {}, ...lines(book))]])).toEqual([
+      ['no-yield', 'Cream', { missing: ['Milk'] }],
+    ]);
   });
 
   test('costPeriod(a version that begins later) is an issue from the first day on which it is needed', () => {
@@ -131,6 +148,22 @@ describe('costPeriod: issues', () => {
     expect(issuesIn(book.facts())).toEqual([]);
     book.sell(dish, '2026-10-09', 1, 9);
     expect(issuesIn(book.facts()).map(({ code }) => code)).toEqual(['no-price']);
+  });
+
+  test('costPeriod(something sold only, and late) asks from the first segment in which it is sold', () => {
+    const book = new Book();
+    const almond = book.item('ingredient', 'Almond');
+    book.ingredientVersion(almond, 'g');
+    const offer = book.offer(almond, 1, 1, 'g');
+    for (const from of ['2026-09-01', '2026-10-05', '2026-10-10']) book.price(offer, Number(from.slice(-2)), { from });
+    const tart = book.dish('Tart', {}, [1, 'g', almond], [1, 'ml', almond]);
+    const bread = book.dish('Bread', { estimatedCost: 1 });
+    book.sell(bread, '2026-10-02', 1, 5);
+    book.sell(tart, '2026-10-12', 1, 9);
+    book.sell(tart, '2026-10-06', 1, 9);
+    expect(issuesIn(book.facts()).map(({ code, day: from }) => [code, from])).toEqual([
+      ['no-density', day('2026-10-05')],
+    ]);
   });
 
   test('costPeriod(something sold without recipe or estimate) asks for either, on the days on which it is offered', () => {

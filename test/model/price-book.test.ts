@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { costPeriod } from '@/lib/model/costed-period';
 import type { OfferId, PricePoint } from '@/lib/model/facts';
 import { pricePointInForce } from '@/lib/model/price-book';
-import { Book, day } from '../books';
+import { Book, day, days } from '../books';
 import { costOn, issuesIn } from './plate';
 
 function point(kind: PricePoint['kind'], price: number, from: string, stated: Partial<PricePoint> = {}): PricePoint {
@@ -65,6 +66,16 @@ describe('pricePointInForce', () => {
     expect(priceOn(points, '2026-10-01')).toBe(8);
     expect(priceOn([...points].reverse(), '2026-10-01')).toBe(8);
     expect(priceOn(points, '2026-08-15')).toBe(7);
+  });
+
+  test('pricePointInForce(points, day) holds a minimum of part of a pack for none, too', () => {
+    const points = [point('agreed', 7, '2026-08-01', { minimumPacks: 0.5 }), point('agreed', 8, '2026-09-01')];
+    expect(priceOn(points, '2026-10-01')).toBe(8);
+  });
+
+  test('pricePointInForce(points, day) of a price that began and ended is the one before it again', () => {
+    const points = [point('agreed', 5, '2026-10-05', { validTo: day('2026-10-05') }), point('agreed', 6, '2026-10-01')];
+    expect(['2026-10-04', '2026-10-05', '2026-10-06'].map((on) => priceOn(points, on))).toEqual([6, 5, 6]);
   });
 });
 
@@ -188,5 +199,20 @@ describe('pricesInForce', () => {
     book.menu(dish, 9);
     expect(costOn(book.facts(), dish, '2026-10-09')).toBeCloseTo(1, 12);
     expect(costOn(book.facts(), dish, '2026-10-10')).toBeCloseTo(2, 12);
+  });
+
+  test('pricesInForce(no price in force, whatever else changes) is one span; another offer without a price is another issue', () => {
+    const quoted = (book: Book, cocoa: ReturnType<Book['item']>): void => {
+      const first = book.offer(cocoa, 1, 1, 'kg');
+      for (const from of ['2026-10-03', '2026-10-06', '2026-10-09']) book.price(first, 5, { kind: 'quote', from });
+      book.choose(cocoa, first);
+      book.choose(cocoa, book.offer(cocoa, 1, 2, 'kg'), '2026-10-20');
+    };
+    const { segments, issues: found } = costPeriod(bought(quoted).facts(), days('2026-10'));
+    expect(segments.cuts).toEqual(['2026-10-01', '2026-10-20', '2026-11-01'].map(day));
+    expect(found.map(({ facts, day: from }) => [facts.code, from])).toEqual([
+      ['P1', day('2026-10-01')],
+      ['P2', day('2026-10-20')],
+    ]);
   });
 });
