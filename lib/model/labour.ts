@@ -22,6 +22,7 @@ export interface OwnWork {
 
 /** The work in a period, down to portions. Tables: entry node * segments + segment. */
 export interface Labour {
+  readonly rates: LabourRates;
   readonly handsOn: readonly OwnWork[];
   readonly plating: readonly OwnWork[];
   /** Cost of the hands-on minutes of one base unit with all that it is made of, in venue currency. */
@@ -90,7 +91,7 @@ export function labourOf(things: readonly Thing[], book: Book, segments: Segment
   const pass = (of: Float64Array): Float64Array => (hasWork ? upward(book.lines, of, count) : of);
   const isNone = (of: Float64Array): Uint8Array => Uint8Array.from(of, (each) => (each === 0 ? 1 : 0));
   return {
-    ...{ handsOn, plating, cost: pass(own.cost), known: isNone(pass(own.unknown)) },
+    ...{ rates, handsOn, plating, cost: pass(own.cost), known: isNone(pass(own.unknown)) },
     ...{ platingMinutes: pass(own.plating), platingKnown: isNone(pass(own.platingUnknown)) },
     issues: found.issues(),
   };
