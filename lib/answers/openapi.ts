@@ -62,8 +62,8 @@ function get(summary: string, parameters: readonly object[], shape: z.ZodType): 
   };
 }
 
-/** What /api/v1 answers, in the words of the OpenAPI standard, made from the same shapes that the answers have. */
-export function openApi(): object {
+/** What /api/v1 answers, in the words of the OpenAPI standard, made from the same shapes that the answers have; `more` is what it takes in. */
+export function openApi(more: Readonly<Record<string, object>> = {}): object {
   return {
     openapi: '3.0.3',
     info: { title: 'Plateworth', version: '1' },
@@ -102,6 +102,7 @@ export function openApi(): object {
         ],
         dishCostShape,
       ),
+      ...more,
     },
     components: components(),
   };

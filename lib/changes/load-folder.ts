@@ -16,6 +16,7 @@ import { loadKeyedFile, readKeyedFile } from './load-keyed-file';
 import type { FileReport, LoadReport } from './load-report-shape';
 import { loadSalesFile } from './load-sales-file';
 import type { LoadedFile, LoadPoint, OneLoad } from './one-load';
+import { RolledBack } from './rolled-back';
 import { type VenueOfLoad, venueOfLoad } from './venue-of-load';
 
 export interface LoadOptions {
@@ -26,6 +27,8 @@ export interface LoadOptions {
   /** The days for which sales.csv is the whole truth, both included. */
   readonly days?: { readonly from: Day; readonly to: Day } | undefined;
   readonly person?: string | undefined;
+  /** Says what would become of one file in a venue that is there, and keeps nothing. */
+  readonly dryRun?: boolean | undefined;
   /** Called at the named points of every file; what it throws ends the load there. */
   readonly reached?: ((point: LoadPoint, file: string) => Promise<void> | void) | undefined;
 }
@@ -42,6 +45,7 @@ export async function loadFolder(db: Database, path: string, options: LoadOption
   if (wrong) return wrongUse(wrong);
   const found = await folderFiles(path);
   if ('wrong' in found) return wrongUse(found.wrong);
+  if (options.dryRun && found.files.length > 1) return wrongUse(loadingWords.tryOneFile);
   const person = options.person ?? currentAsker().person;
   const inFile = await nameInFile(found);
   const names = { asked: options.venue?.trim() ?? null, inFile, folder: found.folder.slice(0, NAME_LIMIT) };
@@ -92,6 +96,7 @@ async function loadFiles(
       ...file,
       source,
       days: options.days ?? null,
+      dryRun: options.dryRun ?? false,
       reached: async (point) => options.reached?.(point, file.file),
     });
     reports.push(fileReport(file, source, await loadOne(file, venue, loading)));
@@ -109,6 +114,7 @@ async function loadOne(file: FolderFile, venue: VenueOfLoad, loading: () => Prom
     const read = await readKeyedFile(file.kind, file.open());
     return 'rule' in read ? { refusedWhole: read } : await loadKeyedFile(await loading(), read);
   } catch (error) {
+    if (error instanceof RolledBack) return error.loaded;
     if (!(error instanceof PeriodClosed)) throw error;
     const through = error.closedThrough === null ? null : dayText(error.closedThrough);
     return { refusedWhole: { rule: 'period-closed', line: null, column: null, value: null, facts: { through } } };

@@ -10,6 +10,7 @@ import { KEYED_KINDS, type KeyedKind, type ReadFile, type SavedRows } from './ke
 import { MOST_LISTED } from './load-report-shape';
 import type { LoadedFile, OneLoad } from './one-load';
 import { readStampedSalesAgain } from './read-sales-again';
+import { RolledBack } from './rolled-back';
 import { unlockWaiting } from './unlock-waiting';
 
 /** A file of edited facts that was read and is sound as a file. */
@@ -39,6 +40,7 @@ export async function loadKeyedFile(load: OneLoad, file: SoundFile): Promise<Loa
   const loaded = await inVenue(load.db, load.who, 'write', async (tx) => {
     const saved = await saveFile(tx, load, file);
     await load.reached('before-commit');
+    if (load.dryRun) throw new RolledBack(saved);
     return saved;
   });
   await load.reached('after-commit');

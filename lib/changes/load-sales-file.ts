@@ -15,6 +15,7 @@ import type { RowFault } from '../model/refusal';
 import { type Kept, KeptCopy } from './kept-copy';
 import { MOST_LISTED } from './load-report-shape';
 import type { LoadedFile, OneLoad } from './one-load';
+import { RolledBack } from './rolled-back';
 
 /**
  * Loads a file of sales in one transaction: its rows are copied into a temporary table as they are read, with bounded memory, and made into
@@ -28,6 +29,7 @@ export async function loadSalesFile(load: OneLoad): Promise<LoadedFile> {
     async (tx) => {
       const saved = await saveFile(tx, load);
       await load.reached('before-commit');
+      if (load.dryRun) throw new RolledBack(saved);
       return saved;
     },
     { lockLater: true },

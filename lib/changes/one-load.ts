@@ -22,6 +22,8 @@ export interface OneLoad {
   readonly source: string;
   /** For sales: the days that the file speaks for, both included; null: the days that are in it. */
   readonly days: { readonly from: Day; readonly to: Day } | null;
+  /** Says what would become of the file, and keeps nothing. */
+  readonly dryRun: boolean;
   readonly reached: (point: LoadPoint) => Promise<void> | void;
 }
 

@@ -30,6 +30,11 @@ export const loadingWords = {
   noSourceName: (limit: number) => `A source needs a name of 1 to ${limit} characters. Name it with --source.`,
   noSuchDays: (text: string) =>
     `“${text}” are no days. Write the first and the last day, both included: --days 2026-10-01..2026-10-31.`,
+  whichFile: (known: readonly string[]) =>
+    `Which file of the data folder is it? Say so in the address, such as ?file=sales. There is ${listed(known)}.`,
+  uploadTooLarge: (limit: number) => `The file is larger than ${limit} MB. Send it in parts.`,
+  tryOneFile:
+    'A trial run is of one file: what a later file needs of an earlier one would not be there. Send the files one by one, or without dryRun.',
   onePath: 'Name one folder of CSV files, one ZIP of it, one workbook, or one CSV file.',
 } as const;
 

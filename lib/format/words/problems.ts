@@ -20,6 +20,10 @@ export function noSuchVenue(name: string, known: readonly string[]): ProblemWord
   return { title: 'No such venue', detail: `There is no venue “${name}”. There is ${known.join(', ')}.` };
 }
 
+export const badUpload = (sentence: string): ProblemWords => ({ title: 'Nothing was taken in', detail: sentence });
+
+export const uploadTooLarge = (sentence: string): ProblemWords => ({ title: 'Too large', detail: sentence });
+
 export function whichVenue(known: readonly string[]): ProblemWords {
   return { title: 'Which venue?', detail: `There are several venues: ${known.join(', ')}. Name one of them.` };
 }
