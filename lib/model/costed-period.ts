@@ -1,4 +1,5 @@
 import { type Day, type DayRange, isWithin } from '../core/days';
+import { ascending } from '../core/grouped';
 import { isByProduct } from './by-products';
 import { type Compiled, compile } from './compile';
 import type { CoversDay, Facts, ItemId, VenueSettings } from './facts';
@@ -70,7 +71,10 @@ export function costPeriod(facts: Facts, range: DayRange, scope: Scope = 'offere
     things,
     nodeOf: itemNodes(things),
     sections: sectionsOf(things),
-    covers: facts.covers.filter(({ day }) => isWithin(day, range)),
+    covers: ascending(
+      facts.covers.filter(({ day }) => isWithin(day, range)),
+      (a, b) => a.day - b.day,
+    ),
     segments,
     prices,
     costs: { food: pass(prices.food), packaging: pass(prices.packaging), estimate: pass(prices.estimate) },

@@ -87,8 +87,8 @@ export function labourOf(things: readonly Thing[], book: Book, segments: Segment
       for (let segment = piece.from; segment < piece.to; segment++) work(thing, node, piece, segment);
     }
   });
-  const hasWork = handsOn.length + plating.length > 0;
-  const pass = (of: Float64Array): Float64Array => (hasWork ? upward(book.lines, of, count) : of);
+  const pass = (of: Float64Array): Float64Array =>
+    of.every((each) => each === 0) ? of : upward(book.lines, of, count);
   const isNone = (of: Float64Array): Uint8Array => Uint8Array.from(of, (each) => (each === 0 ? 1 : 0));
   return {
     ...{ rates, handsOn, plating, cost: pass(own.cost), known: isNone(pass(own.unknown)) },

@@ -263,14 +263,27 @@ describe('costWorking over generated books', () => {
         const range = { from: on, to: (on + 1) as Day };
         const offered = costPeriod(facts, range);
         const everything = costPeriod(facts, range, 'everything');
-        const rows = [...menuMix(offered, { section: null, resamples: 0 }).items, ...dishCosts(offered).items];
-        for (const row of rows) {
-          const working = costWorking(everything, row.id, on);
+        for (const row of dishCosts(offered).items) {
+          const working = costWorking(everything, row.id, on, row.channel);
           expect(working?.plateCost === null).toBe(row.plateCost === null);
           expect(isNear(working?.plateCost ?? 0, row.plateCost ?? 0)).toBe(true);
           expect(working?.halfKnown?.missing).toBe(row.halfKnown?.missing);
           expect(isNear(working?.halfKnown?.floor ?? 0, row.halfKnown?.floor ?? 0)).toBe(true);
           expect(working?.estimated).toBe(row.estimated);
+          expect(isNear(working?.recipeLabour ?? 0, row.recipeLabour ?? 0)).toBe(true);
+        }
+        for (const row of menuMix(offered, { section: null, resamples: 0 }).items) {
+          // the mix has all channels together: by paid portions, or alike where none was sold
+          const sales = facts.sales.filter(({ item, day: when }) => item === row.id && when === on);
+          const listed = facts.menuPrices
+            .filter(({ item }) => item === row.id)
+            .map(({ channel }) => ({ channel, sold: 1 }));
+          const weights = row.sold > 0 ? sales : listed;
+          const costs = weights.map(({ channel }) => costWorking(everything, row.id, on, channel)?.plateCost ?? null);
+          expect(costs.includes(null)).toBe(row.plateCost === null);
+          const whole = weights.reduce((total, { sold }) => total + sold, 0);
+          const mean = weights.reduce((total, { sold }, index) => total + sold * (costs[index] ?? 0), 0) / whole;
+          if (row.plateCost !== null) expect(isNear(mean, row.plateCost)).toBe(true);
         }
       }),
       RUNS,
