@@ -88,8 +88,15 @@ const periodShape = z.strictObject({
   sold: z.number(),
   /** Portion-weighted mean, the figure of the menu mix. */
   plateCost: moneyShape.nullable(),
+  /** The mean is of these; channels apart where they cost differently. */
   spans: z.array(
-    z.strictObject({ from: z.string(), to: z.string(), sold: z.number(), plateCost: moneyShape.nullable() }),
+    z.strictObject({
+      channel: z.string().nullable(),
+      from: z.string(),
+      to: z.string(),
+      sold: z.number(),
+      plateCost: moneyShape.nullable(),
+    }),
   ),
 });
 

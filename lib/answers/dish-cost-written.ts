@@ -101,6 +101,7 @@ export function writtenSpans(
     sold: over.sold,
     plateCost: money(over.plateCost, currency),
     spans: over.spans.map((span) => ({
+      channel: span.channel,
       from: dayText(span.from),
       to: dayText(span.to),
       sold: span.sold,

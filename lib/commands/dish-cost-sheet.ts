@@ -24,12 +24,10 @@ export function dishCostSheet(answer: DishCostAnswer): string {
 
 function sheetHead(answer: DishCostAnswer, purse: Purse): readonly string[] {
   const { period, recipe } = answer;
-  const spans = period !== null && period.spans.length > 1 ? period.spans : [];
-  const isSold = period !== null && period.sold > 0;
   return [
     headWords(answer, LOCALE),
     ...(recipe === null ? [] : [recipeWords(recipe, answer.kind === 'component', LOCALE)]),
-    ...(period === null ? [] : meanWords(period, answer.date, purse)),
-    ...spans.map((span) => `- ${spanWords(span, isSold, purse)}`),
+    ...(period === null ? [] : [meanWords(period, answer, purse)]),
+    ...(period === null ? [] : spanWords(period, purse).map((words) => `- ${words}`)),
   ];
 }

@@ -40,9 +40,9 @@ export function wholeMoney(amount: Numeral, purse: Purse): string {
   return withSign(amount, purse, 0);
 }
 
-/** Money of one portion in a sentence, where the small change matters. */
-export function money(amount: Numeral, purse: Purse): string {
-  return withSign(amount, purse, minorDigits(purse.currency));
+/** Money of one portion in a sentence, where the small change matters: the currency's own decimals, or so many. */
+export function money(amount: Numeral, purse: Purse, decimals = minorDigits(purse.currency)): string {
+  return withSign(amount, purse, decimals);
 }
 
 /** Money in a sentence with up to two decimals more than the currency has: a price that is multiplied further. */

@@ -1,7 +1,7 @@
 import { allocated } from '../core/allocation';
 import { currencyDigits } from './currency-digits';
 import { figure } from './figures';
-import type { Purse } from './money';
+import { money, type Purse } from './money';
 import type { Phrase } from './phrase';
 import {
   floorWords,
@@ -90,7 +90,8 @@ export function printedSheet(sheet: Sheet, purse: Purse): PrintedSheet {
   return {
     rows,
     total: total === null ? floorWords(sheet.floor, purse) : print(total),
-    inOneLine: total === null || rows.length < 2 ? null : largestParts(rows, print(total), print),
+    inOneLine:
+      total === null || rows.length < 2 ? null : largestParts(rows, money(total / 10 ** digits, purse, digits), print),
   };
 }
 

@@ -1,16 +1,21 @@
 import { addDays, type Day, type DayRange } from '../core/days';
+import { ascending, grouped } from '../core/grouped';
 import { isNear } from '../core/near';
 import type { CostedPeriod } from '../model/costed-period';
-import type { ItemId } from '../model/facts';
+import type { ItemId, SalesDay } from '../model/facts';
 import { itemFigures } from '../model/item-figures';
-import { isOnMenu } from '../model/menu-price';
+import { isOnMenu, netPriceOn } from '../model/menu-price';
 import { sectionNodes } from '../model/mix/section';
 import { daysOnSale, sectionDays } from '../model/mix/section-days';
 import { isOffered } from '../model/offered';
+import { plateCost } from '../model/plate-cost';
+import { segmentOf } from '../model/segments';
 import type { Thing } from '../model/things';
 
-/** Some days in a row on which a plate cost the same. */
+/** Days on which a plate cost the same in a channel, with none between them on which it cost something else. */
 export interface CostSpan extends DayRange {
+  /** Null: in whichever; so where it is packed in nothing that another channel does not take. */
+  readonly channel: string | null;
   /** Paid portions. */
   readonly sold: number;
   /** Null where not costed. */
@@ -23,7 +28,7 @@ export interface CostOverPeriod {
   readonly sold: number;
   /** Portion-weighted mean, as in the mix; over the days on sale where none was sold; null where any of it is not known. */
   readonly plateCost: number | null;
-  /** Only days that count in the mean begin and end a span. */
+  /** Channel by channel, that with most portions first. Only days that count in the mean begin and end a span. */
   readonly spans: readonly CostSpan[];
   /** The last of those days. */
   readonly lastDay: Day;
@@ -40,16 +45,26 @@ export function costOverPeriod(period: CostedPeriod, item: ItemId, section: stri
   const days = saleDays(period, thing, node, section);
   const channels = thing.menu.map(({ channel }) => channel);
   const { sold, plateCost: mean } = itemFigures(period, node, thing.sales, days, channels);
-  const counted = sold > 0 ? thing.sales.filter((row) => row.sold !== 0).map(({ day }) => day) : days;
-  const spans = spansOf(
-    period,
-    thing,
-    node,
-    [...new Set(counted)].sort((a, b) => a - b),
-    channels,
+  const counted = sold > 0 ? thing.sales.filter((row) => row.sold !== 0) : daysOnMenu(thing, days);
+  const isPacked = (period.packings.get(node)?.size ?? 0) > 0;
+  const byChannel = [...grouped(counted, ({ channel }) => (isPacked ? channel : null))];
+  const portionsOf = (rows: readonly Counted[]): number => rows.reduce((sum, row) => sum + row.sold, 0);
+  const spans = byChannel
+    .sort(([, a], [, b]) => portionsOf(b) - portionsOf(a))
+    .flatMap(([channel, rows]) => spansOf(period, node, channel, rows));
+  if (spans.length === 0) return null;
+  const lastDay = addDays(Math.max(...spans.map(({ to }) => to)) as Day, -1);
+  return { sold, plateCost: mean, spans, lastDay };
+}
+
+/** What counts in the mean: portions of a day in a channel. */
+type Counted = Pick<SalesDay, 'day' | 'channel' | 'sold'>;
+
+/** Days on sale without a portion, each in the channels on whose menu the item is. */
+function daysOnMenu({ menu }: Thing, days: readonly Day[]): readonly Counted[] {
+  return days.flatMap((day) =>
+    menu.flatMap(({ channel }) => (netPriceOn(menu, channel, day) === null ? [] : [{ day, channel, sold: 0 }])),
   );
-  const last = spans.at(-1);
-  return last ? { sold, plateCost: mean, spans, lastDay: addDays(last.to, -1) } : null;
 }
 
 /** The days on which an item was on sale among its section's trading days; the days on the menu where there was none. */
@@ -64,22 +79,21 @@ function saleDays(period: CostedPeriod, thing: Thing, node: number, section: str
   return days.filter((day) => isOnMenu(thing.menu, day));
 }
 
-/** The days that count, in runs of one and the same cost; that of a day is the mean of its channels. */
+/** The days that count, in runs of one and the same cost. */
 function spansOf(
   period: CostedPeriod,
-  thing: Thing,
   node: number,
-  days: readonly Day[],
-  channels: readonly string[],
+  channel: string | null,
+  rows: readonly Counted[],
 ): readonly CostSpan[] {
   const spans: CostSpan[] = [];
-  for (const day of days) {
-    const rows = thing.sales.filter((row) => row.day === day);
-    const { sold, plateCost } = itemFigures(period, node, rows, [day], channels);
+  for (const { day, sold } of ascending(rows, (a, b) => a.day - b.day)) {
+    const { complete, total } = plateCost(period, node, segmentOf(period.segments, day), channel);
+    const cost = complete ? total : null;
     const before = spans.at(-1);
-    if (before && isSame(before.plateCost, plateCost)) {
+    if (before && isSame(before.plateCost, cost)) {
       spans[spans.length - 1] = { ...before, to: addDays(day, 1), sold: before.sold + sold };
-    } else spans.push({ from: day, to: addDays(day, 1), sold, plateCost });
+    } else spans.push({ channel, from: day, to: addDays(day, 1), sold, plateCost: cost });
   }
   return spans;
 }

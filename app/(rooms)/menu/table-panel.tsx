@@ -15,6 +15,12 @@ function csvHref(venue: string, { month, section }: Asked): string {
   return `/api/v1/venues/${encodeURIComponent(venue)}/months/${encodeURIComponent(month)}/menu-mix?${query}`;
 }
 
+/** Where the workings of the dishes of a period are read. */
+function workingsOf(venue: string, { month, section }: Asked): { readonly dishes: string; readonly tail: string } {
+  const query = new URLSearchParams({ month, ...(section && { section }) });
+  return { dishes: `/api/v1/venues/${encodeURIComponent(venue)}/dishes/`, tail: `/cost?${query}` };
+}
+
 /** The same facts as the picture, every dish a row. */
 export async function TablePanel({ asked }: { asked: Asked }) {
   const [mix, whole, periods] = await Promise.all([
@@ -36,6 +42,7 @@ export async function TablePanel({ asked }: { asked: Asked }) {
         locale={locale}
         csv={csvHref(answer.venue, asked)}
         missingHref={`#${MISSING_ID}`}
+        workings={{ ...workingsOf(answer.venue, asked), purse: { currency: answer.currency, locale } }}
       />
     </div>
   );

@@ -23,6 +23,8 @@ export interface MixRow {
   readonly cells: Readonly<Record<Exclude<MixColumn, 'item'>, Cell>>;
   readonly keys: Readonly<Record<MixColumn, SortKey>>;
   readonly bar: readonly [number, number] | null;
+  /** The plate cost opens to its working: not where there is nothing that it could be made up of. */
+  readonly opens: boolean;
 }
 
 type Item = MenuMixAnswer['items'][number];
@@ -81,6 +83,7 @@ function mixRow(item: Item, purse: Purse, shape: MarkShape): MixRow {
       sure: sure.share,
     },
     bar: sure.bar,
+    opens: item.plateCost !== null || item.linesTotal !== null,
   };
 }
 

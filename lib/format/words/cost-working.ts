@@ -116,7 +116,8 @@ export function sumWords(line: WorkedLine, breakage: number, purse: Purse): stri
   if (line.kind === 'not_measured') return notMeasuredWords(line, purse);
   const price = line.unitPrice === null ? 'price unknown' : priceWords(line.unitPrice, line.boughtUnit, purse);
   if (line.quantity === null) return price;
-  const stated = amount(line.quantity, line.unit, locale);
+  const sign = line.byProduct === 'made' ? -1 : 1;
+  const stated = amount(sign * line.quantity, line.unit, locale);
   const of = line.use === null ? 'usable' : `usable as ${line.use}`;
   const factors = [
     ...crossing(line, breakage, locale),
@@ -126,7 +127,7 @@ export function sumWords(line: WorkedLine, breakage: number, purse: Purse): stri
       : [`÷ ${factor(line.usableYieldPct, locale)} ${of}`]),
     ...(breakage === 0 ? [] : [`÷ ${factor(1 - breakage, locale)} served`]),
   ];
-  return [line.byProduct === 'made' ? `\u2212${stated}` : stated, ...factors, `× ${price}`].join(' ');
+  return [stated, ...factors, `× ${price}`].join(' ');
 }
 
 function factor(fraction: number, locale: string): string {
@@ -136,7 +137,7 @@ function factor(fraction: number, locale: string): string {
 /** Where a line is stated in another unit than it is bought in: 2 leaf, that is 4 g. */
 function crossing(line: WorkedLine, breakage: number, locale: string): readonly string[] {
   if (line.bought === null || line.usableYieldPct === null || line.unit === line.boughtUnit) return [];
-  const inBase = (Math.abs(line.bought) * line.usableYieldPct * (1 - breakage)) / (line.sharePct ?? 1);
+  const inBase = (line.bought * line.usableYieldPct * (1 - breakage)) / (line.sharePct ?? 1);
   return [`= ${amount(inBase, line.boughtUnit, locale)}`];
 }
 
@@ -163,7 +164,7 @@ export function lineMark(line: WorkedLine): string | null {
 /** Where a price comes from: Strand Dry Goods, code 4410: 4 × 2.5 kg at €164.00, invoice of 3 October 2026. */
 export function offerWords(offer: WorkedOffer, purse: Purse): string {
   const { locale } = purse;
-  const size = `${quantityFigure(offer.packSize, locale)}\u00a0${offer.packUnit}`;
+  const size = output(offer.packSize, offer.packUnit, locale);
   const pack = offer.packCount === 1 ? size : `${quantityFigure(offer.packCount, locale)} × ${size}`;
   const price = exactMoney(offer.price, { currency: offer.currency, locale });
   const kind = MARK_OF_KIND[offer.priceKind] ?? offer.priceKind;
@@ -229,36 +230,57 @@ export function openWords(item: string, cost: string): string {
   return `${cost}, plate cost of ${item}: how it is made up`;
 }
 
-interface Spans {
+/** What the words of a mean are made from; the period of a DishCostAnswer has it all. */
+interface Mean {
   readonly month: string;
-  readonly to: string;
   readonly sold: number;
   readonly plateCost: string | null;
-  readonly spans: readonly {
-    readonly from: string;
-    readonly to: string;
-    readonly sold: number;
-    readonly plateCost: string | null;
-  }[];
+  readonly spans: readonly MeanSpan[];
+}
+
+interface MeanSpan {
+  readonly channel: string | null;
+  readonly from: string;
+  readonly sold: number;
+  readonly plateCost: string | null;
 }
 
 /** What the figure of a period is a mean of, and which day the working stands for. */
-export function meanWords(period: Spans, date: string, purse: Purse): readonly string[] {
+export function meanWords(
+  period: Mean,
+  { date, channel }: { readonly date: string; readonly channel: string | null },
+  purse: Purse,
+): string {
   const { locale } = purse;
-  const stands = `Worked out for ${dayName(date, locale)}, the last day on sale in ${periodName(period.month, locale)}.`;
-  if (period.spans.length < 2) return [stands];
+  const month = periodName(period.month, locale);
+  const day = dayName(date, locale);
+  if (period.spans.length === 1) {
+    const same = period.plateCost === null ? 'not known' : exactMoney(period.plateCost, purse);
+    return `${month}: ${same} on every day on sale. Worked out for ${day}, the last of them.`;
+  }
+  const isApart = period.spans.some((span) => span.channel !== null);
+  const where = isApart && channel !== null ? `, ${channelWords(channel)}` : '';
   const weighed = period.sold > 0 ? `the mean of ${portions(period.sold, locale)}` : 'the mean of its days on sale';
   const mean =
     period.plateCost === null ? 'not known on every day' : `${exactMoney(period.plateCost, purse)}, ${weighed}`;
-  return [`${periodName(period.month, locale)}: ${mean}.`, stands];
+  return `${month}: ${mean}. Worked out for ${day}, the last day on sale${where}.`;
 }
 
-/** One of the spans of days that a mean is made of. */
-export function spanWords(span: Spans['spans'][number], isSold: boolean, purse: Purse): string {
+/** The parts of a mean, where there is more than one: dine in from 1 October 2026 €1.838, 380 portions. */
+export function spanWords(period: Mean, purse: Purse): readonly string[] {
   const { locale } = purse;
-  const cost = span.plateCost === null ? WORKING.unknown : exactMoney(span.plateCost, purse);
-  const from = dayName(span.from, locale);
-  return isSold ? `from ${from} ${cost}, ${portions(span.sold, locale)}` : `from ${from} ${cost}`;
+  if (period.spans.length === 1) return [];
+  return period.spans.map((span) => {
+    const where = span.channel === null ? '' : `${channelWords(span.channel)} `;
+    const cost = span.plateCost === null ? WORKING.unknown : exactMoney(span.plateCost, purse);
+    const counted = period.sold > 0 ? `, ${portions(span.sold, locale)}` : '';
+    return `${where}from ${dayName(span.from, locale)} ${cost}${counted}`;
+  });
+}
+
+/** dine_in as dine in. */
+function channelWords(channel: string): string {
+  return channel.replaceAll('_', ' ');
 }
 
 /** What a cost is the cost of, on which day. */
@@ -267,6 +289,7 @@ export function headWords(
     readonly item: string;
     readonly kind: ItemKind;
     readonly date: string;
+    readonly channel: string | null;
     readonly per: { readonly quantity: number; readonly unit: string } | null;
   },
   locale: string,
@@ -278,5 +301,6 @@ export function headWords(
       : per.unit === 'each' && per.quantity === 1
         ? 'one portion'
         : amount(per.quantity, per.unit, locale);
-  return `${working.item}, ${of}, on ${dayName(working.date, locale)}`;
+  const where = working.channel === null ? '' : `, ${channelWords(working.channel)}`;
+  return `${working.item}, ${of}, on ${dayName(working.date, locale)}${where}`;
 }
