@@ -110,6 +110,7 @@ function Head({
       <button type="button" className={styles.sort} onClick={onSort}>
         {column === 'plateCost' ? <span className={styles.opens}>{name}</span> : name}
       </button>
+      <span className={styles.onPaper}>{name}</span>
       <span className={styles.unit}>{units || '\u00a0'}</span>
     </th>
   );
