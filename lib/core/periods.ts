@@ -15,6 +15,7 @@ export type PeriodRefusal =
   | 'no-such-week'
   | 'no-such-day'
   | 'end-not-after-start'
+  | 'far-year' // outside the years that books are kept in
   | 'no-such-number' // the venue's calendar has fewer periods in a year
   | 'needs-calendar'; // a numbered period, where months are kept
 
@@ -22,11 +23,15 @@ export type PeriodReading =
   | { readonly period: Period; readonly refusal: null }
   | { readonly period: null; readonly refusal: PeriodRefusal };
 
+/** The years that books are kept in, both included: so that the period before one of them can be written too. */
+const BOOK_YEARS = { first: 1900, last: 2199 } as const;
+
 const refused = (refusal: PeriodRefusal): PeriodReading => ({ period: null, refusal });
-const read = (name: string, from: Day, to: Day): PeriodReading => ({
-  period: { name, range: { from, to } },
-  refusal: null,
-});
+
+function read(name: string, from: Day, to: Day): PeriodReading {
+  const isFar = from < firstOfMonth(BOOK_YEARS.first, 1) || to > firstOfMonth(BOOK_YEARS.last + 1, 1);
+  return isFar ? refused('far-year') : { period: { name, range: { from, to } }, refusal: null };
+}
 
 /** The period of that name, or why there is none. Which days a numbered period has, the venue's calendar says. */
 export function periodNamed(name: string, calendar: Calendar = 'months'): PeriodReading {

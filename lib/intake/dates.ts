@@ -1,4 +1,4 @@
-import { type Day, dayText, parseDay } from '../core/days';
+import { type Day, parseDay } from '../core/days';
 import { CellFault, type ReadCell } from './cells';
 
 const FIRST = '1900-01-01';
@@ -27,10 +27,12 @@ export function rememberedDay(): ReadCell<Day> {
   };
 }
 
-/** The days, as ISO text, that a date in another order can mean. */
+/** The days, as ISO text, that a date in another order can mean. A year of two digits could be any of the three: nothing is guessed. */
 function probablyMeant(cell: string): readonly string[] {
   const parts =
-    /^(\d{1,4})[-/. ](\d{1,2})[-/. ](\d{1,4})\.?(?:[ T].*)?$/.exec(cell) ?? /^(\d{4})(\d{2})(\d{2})$/.exec(cell);
+    /^(\d{4})[-/. ](\d{1,2})[-/. ](\d{1,2})\.?(?:[ T].*)?$/.exec(cell) ??
+    /^(\d{1,2})[-/. ](\d{1,2})[-/. ](\d{4})\.?(?:[ T].*)?$/.exec(cell) ??
+    /^(\d{4})(\d{2})(\d{2})$/.exec(cell);
   if (!parts) return [];
   const [, a = '', b = '', c = ''] = parts;
   const orders =
@@ -41,9 +43,8 @@ function probablyMeant(cell: string): readonly string[] {
           [c, a, b],
         ];
   const meant = orders.flatMap(([year = '', month = '', date = '']) => {
-    const fourDigits = year.length === 2 ? `20${year}` : year;
-    const found = parseDay(`${fourDigits}-${month.padStart(2, '0')}-${date.padStart(2, '0')}`);
-    return found === null ? [] : [dayText(found)];
+    const iso = `${year}-${month.padStart(2, '0')}-${date.padStart(2, '0')}`;
+    return parseDay(iso) === null || iso < FIRST || iso > LAST ? [] : [iso];
   });
   return [...new Set(meant)];
 }

@@ -47,6 +47,18 @@ describe('periodNamed', () => {
     expect(written('')).toBe('form');
   });
 
+  test('periodNamed(period outside the years 1900 to 2199) is refused, and the period before the first one can be written', () => {
+    for (const far of ['9999-12', '2200-01', '1899-12', '0001-01', '9999-W52', '0001-01-01..0002-01-01']) {
+      expect([far, written(far)]).toEqual([far, 'far-year']);
+    }
+    expect(written('2026-10-01..9999-12-31')).toBe('far-year');
+    expect(written('1900-01')).toBe('1900-01-01 1900-02-01');
+    expect(written('2199-12')).toBe('2199-12-01 2200-01-01');
+    expect(periodBefore(periodNamed('1900-01').period ?? expect.unreachable()).name).toBe('1899-12');
+    const all = periodNamed('1900-01-01..2200-01-01').period ?? expect.unreachable();
+    expect(periodBefore(all).name).toMatch(/^16\d\d-\d\d-\d\d\.\.1900-01-01$/);
+  });
+
   test('periodNamed(name of any week) starts on Monday, has seven days, and its first four hold 4 January in week 1', () => {
     fc.assert(
       fc.property(fc.integer({ min: -20_000, max: 50_000 }), (count) => {

@@ -92,7 +92,10 @@ test('day(cell) takes ISO days only and says what was probably meant', () => {
   const iso = (cell: string) => (day(cell) as CellFault).facts.iso;
   expect(iso('31/12/2026')).toEqual(['2026-12-31']);
   expect(iso('12-31-2026')).toEqual(['2026-12-31']);
-  expect(iso('1.2.26')).toEqual(['2026-02-01', '2026-01-02']);
+  expect(iso('1.2.2026')).toEqual(['2026-02-01', '2026-01-02']);
+  expect(iso('1.2.26')).toEqual([]);
+  expect(iso('26-02-01')).toEqual([]);
+  expect(iso('1.2.0026')).toEqual([]);
   expect(iso('2026/12/31')).toEqual(['2026-12-31']);
   expect(iso('20261231')).toEqual(['2026-12-31']);
   expect(iso('46022')).toEqual([]);

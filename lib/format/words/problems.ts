@@ -35,6 +35,7 @@ const PERIOD_FAULTS: Readonly<Record<PeriodRefusal, string>> = {
   'no-such-week': 'is a week that this year does not have',
   'no-such-day': 'names a day that does not exist',
   'end-not-after-start': 'ends before it begins',
+  'far-year': 'lies outside the years 1900 to 2199, in which books are kept',
   'no-such-number': 'is a period that a year of this venue’s calendar does not have',
   'needs-calendar': 'is a numbered period, and this venue keeps calendar months',
 };
