@@ -33,6 +33,7 @@ const FACTS = {
   choice: 'First',
   recipes: ['Brownie', 'Gingerbread'],
   minutes: 20,
+  word: 'dairy',
   each: 1,
 };
 

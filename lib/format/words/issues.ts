@@ -85,6 +85,8 @@ const SENTENCES: Readonly<Record<IssueCode, (about: string, facts: Facts) => str
     `${about} takes ${counted(one(f, 'minutes'), 'minute', 'minutes')} of hands-on work, and nobody has said whose. Add a grade to recipes.csv.`,
   'no-labour-rate': (about, f) =>
     `${one(f, 'recipe')} is made by a ${about}, and no cost per hour is stated for one on that day. Add it to labour.csv.`,
+  'unknown-allergen': (about, f) =>
+    `Something in ${about} declares “${one(f, 'word')}”, which is no allergen that is known, so nothing is shown as free of anything. Write milk, eggs, gluten, wheat, nuts, almonds or another of the list in contains or may_contain of ingredients.csv.`,
   'no-covers': (about, f) =>
     `${about} is given to every guest, and ${counted(one(f, 'days'), 'day', 'days')} with sales have no covers. Add them to covers.csv.`,
   cycle: (_, f) => `A recipe leads back to itself: ${many(f, 'loop').join(', then ')}. Take one of these lines out.`,
