@@ -37,7 +37,7 @@ test('mixRows(mix, locale) prints each figure with its unit’s decimals', () =>
 test('mixRows(mix, locale) shows a floor as words, what is unknown as a word, and an estimate as one', () => {
   const half = row('Sheep’s curd, fig leaf');
   expect(half.cells.plateCost).toEqual({ text: 'at least 1.12', tone: 'unknown' });
-  expect(half.note).toBe('2 of 7 lines have no price');
+  expect(half.note).toBe('2 of 7 lines are not known');
   expect([half.cells.foodCost, half.cells.leaves, half.cells.contribution].map(({ text }) => text)).toEqual([
     'unknown',
     'unknown',

@@ -2,6 +2,7 @@ import { figure, perCent } from '../figures';
 import { figurePart, namePart, type Part, type Phrase } from '../phrase';
 import { countWord } from '../portions';
 import { type ClassName, otherClass, type Standing } from './classes';
+import { pairInPerCent } from './mix-table';
 
 export const NOTES = {
   onTheLine: 'On the line',
@@ -22,8 +23,9 @@ export function shareWords(standing: Standing, locale: string): Phrase {
   const { class: own, classShares } = standing;
   const other = otherClass(standing);
   if (own === null || classShares === null || other === null) return [];
-  const part = (name: ClassName): Part[] => [namePart(name), ` ${figure(classShares[name] * 100, locale, 0)}`];
-  return [...part(own), ', ', ...part(other)];
+  const [first, rest] = pairInPerCent(classShares[own], classShares[other]);
+  const part = (name: ClassName, share: number): Part[] => [namePart(name), ` ${figure(share, locale, 0)}`];
+  return [...part(own, first), ', ', ...part(other, rest)];
 }
 
 export function resamplesNote(resamples: number, locale: string): string {

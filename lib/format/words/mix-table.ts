@@ -61,9 +61,9 @@ export function sortedWords(column: MixColumn, falling: boolean): string {
   return falling ? 'most first' : 'least first';
 }
 
-/** Under the name of a dish whose cost is not fully known. */
+/** Under the name of a dish whose cost is not fully known. Why is said among the issues: a price is only one of the things to lack. */
 export function missingLines(missing: number, lines: number): string {
-  return `${missing} of ${lines} lines ${missing === 1 ? 'has' : 'have'} no price`;
+  return `${missing} of ${lines} ${lines === 1 ? 'line' : 'lines'} ${missing === 1 ? 'is' : 'are'} not known`;
 }
 
 export function atLeast(floor: string, purse: Purse): string {
@@ -89,7 +89,15 @@ export function sureness(standing: Standing, locale: string): Sureness {
     return { text: standing.settled === false ? `on the line, ${text}` : `settled, ${text}`, bar: null, share };
   }
   const second = classShares[other];
-  return { text: `${text} : ${figure(second * 100, locale, 0)} ${other}`, bar: [share, second], share };
+  const [first, rest] = pairInPerCent(share, second);
+  const pair = `${figure(first, locale, 0)} : ${figure(rest, locale, 0)}`;
+  return { text: `${pair} ${other}`, bar: [share, second], share };
+}
+
+/** Two shares of one whole in whole per cent, that never add up to more than it: 55.5 and 44.5 are 56 and 44. */
+export function pairInPerCent(first: number, second: number): readonly [number, number] {
+  const rounded = Math.round(first * 100);
+  return [rounded, Math.min(Math.round(second * 100), 100 - rounded)];
 }
 
 /** The class under the name of a dish, where its own column is folded away. */

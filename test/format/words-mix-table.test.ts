@@ -1,0 +1,36 @@
+import { describe, expect, test } from 'vitest';
+import { missingLines, pairInPerCent, sureness } from '@/lib/format/words/mix-table';
+
+describe('sureness', () => {
+  const split = (star: number, dog: number) =>
+    sureness(
+      {
+        class: 'star',
+        classShares: { star, plowhorse: 0, puzzle: 1 - star - dog, dog },
+        settled: false,
+        between: ['star', 'dog'],
+      },
+      'en-GB',
+    );
+
+  // 55.5 and 44.5 each round up: 56 and 45 would be 101
+  test('sureness(standing) prints two shares that add up to a hundred at most', () => {
+    expect(split(0.555, 0.445)).toEqual({ text: '56 : 44 dog', bar: [0.555, 0.445], share: 0.555 });
+    expect(split(0.81, 0.19).text).toBe('81 : 19 dog');
+    expect(split(0.5, 0.3).text).toBe('50 : 30 dog');
+  });
+
+  test('pairInPerCent(first, second) of every whole in two adds up to 100', () => {
+    const sums = Array.from({ length: 2001 }, (_, n) => pairInPerCent(n / 2000, 1 - n / 2000)).map(([a, b]) => a + b);
+    expect(Math.max(...sums)).toBe(100);
+    expect(Math.min(...sums)).toBeGreaterThanOrEqual(99);
+  });
+});
+
+test('missingLines(missing, lines) counts what is not known, whatever the reason', () => {
+  expect([missingLines(1, 2), missingLines(2, 7), missingLines(1, 1)]).toEqual([
+    '1 of 2 lines is not known',
+    '2 of 7 lines are not known',
+    '1 of 1 line is not known',
+  ]);
+});
