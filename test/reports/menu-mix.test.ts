@@ -256,6 +256,13 @@ describe('menuMix: revenue', () => {
     expect(codes(mix)).not.toContain('stand-in-revenue Tart');
     expect(mix.costNext).toEqual([]);
     expect(mix.coverage).toBe(0);
+    expect(mix.totals).toMatchObject({
+      costedSold: 0,
+      costedRevenue: 0,
+      plateCost: null,
+      foodCost: null,
+      margin: null,
+    });
   });
 
   test('menuMix(revenue below zero) is an issue; a price of zero has no food-cost %', () => {

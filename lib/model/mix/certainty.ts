@@ -1,4 +1,5 @@
 import type { Day } from '../../core/days';
+import { addTo, deviation, type Moments, noMoments } from '../../core/moments';
 import { type Random, seededRandom } from '../../core/random';
 import { kasavanaSmith, MIX_CLASSES, type MixClass } from './kasavana-smith';
 import { portionsByDay } from './section-days';
@@ -99,21 +100,12 @@ interface Tally {
   margin: Moments;
 }
 
-/** Count, mean and sum of squared distances from it (Welford 1962). */
-interface Moments {
-  count: number;
-  mean: number;
-  squares: number;
-}
-
-const emptyMoments = (): Moments => ({ count: 0, mean: 0, squares: 0 });
-
 function emptyTally(): Tally {
   return {
     count: 0,
     classes: { star: 0, plowhorse: 0, puzzle: 0, dog: 0 },
-    share: emptyMoments(),
-    margin: emptyMoments(),
+    share: noMoments(),
+    margin: noMoments(),
   };
 }
 
@@ -144,18 +136,6 @@ function classResample(
     addTo(tally.share, sold / portions);
     addTo(tally.margin, margin - meanMargin);
   });
-}
-
-function addTo(moments: Moments, value: number): void {
-  moments.count += 1;
-  const distance = value - moments.mean;
-  moments.mean += distance / moments.count;
-  moments.squares += distance * (value - moments.mean);
-}
-
-/** Standard deviation with n - 1; 0 for a single value. */
-function deviation({ count, squares }: Moments): number {
-  return count < 2 ? 0 : Math.sqrt(squares / (count - 1));
 }
 
 function certaintyOf({ count, classes, share, margin }: Tally): Certainty {

@@ -127,6 +127,43 @@ describe('certainty', () => {
     expect(certainty({ ...mix, days }, 200, 1)[0]?.spread.share).toBeCloseTo(0, 12);
   });
 
+  test('certainty(items of one margin) are all on the mean, which counts as the favourable side', () => {
+    const [a, b] = certainty(
+      mixOf(
+        weeks(2, (index) => [10 + (index % 3), 12]),
+        [5.1, 5.1],
+      ),
+      100,
+      1,
+    );
+    expect([a?.classShares.star, b?.classShares.star]).toEqual([1, 1]);
+  });
+
+  test('certainty(the only item) leaves exactly the mean, however its margin goes up and down', () => {
+    const mix = mixOf(
+      weeks(2, () => [10]),
+      [5],
+    );
+    const contribution = mix.contribution.map((value, index) => value + 7 * index);
+    expect(certainty({ ...mix, contribution }, 100, 1)[0]?.spread.margin).toBeCloseTo(0, 12);
+  });
+
+  // of 100 portions a day the items sell 50, 10 and 40; they were expected to sell 80, 5 and 15
+  test('certainty(items with expected portions of their own) compares each with its own', () => {
+    const expected = Float64Array.from(weeks(2, () => [80, 5, 15]).flat());
+    const sure = certainty(
+      mixOf(
+        weeks(2, () => [50, 10, 40]),
+        [5, 5, 5],
+        { expected },
+      ),
+      50,
+      1,
+    );
+    expect(sure.map((item) => item?.classShares.star)).toEqual([0, 1, 1]);
+    expect(sure[0]?.classShares.puzzle).toBe(1);
+  });
+
   test('certainty(item without margin) is null: it stays in the portions and leaves the mean margin', () => {
     // with the third item's 20 portions the share of the others falls; their mean margin stays (5 * 10 + 2 * 2) / 12 = 4.5
     const mix = mixOf(

@@ -38,6 +38,10 @@ describe('meanMargin', () => {
     ).toBe(5);
   });
 
+  test('meanMargin(a single portion) is known', () => {
+    expect(meanMargin([{ sold: 1, margin: 4 }])).toBe(4);
+  });
+
   test('meanMargin(nothing sold with a margin) is not known', () => {
     expect(
       meanMargin([

@@ -38,6 +38,22 @@ describe('sectionDays', () => {
   });
 });
 
+describe('sectionDays of several items', () => {
+  test('sectionDays(period, nodes) has its days in order, whichever item was sold on them', () => {
+    const book = new Book();
+    for (const [name, on] of [
+      ['A', '2026-10-09'],
+      ['B', '2026-10-02'],
+      ['C', '2026-10-05'],
+    ] as const) {
+      book.sell(book.dish(name, { estimatedCost: 1 }), on, 1, 9);
+    }
+    const table = sectionDays(costPeriod(book.facts(), days('2026-10')), [0, 1, 2]);
+    expect(table.days.map(dayText)).toEqual(['2026-10-02', '2026-10-05', '2026-10-09']);
+    expect([...table.sold]).toEqual([0, 1, 0, 0, 0, 1, 1, 0, 0]);
+  });
+});
+
 describe('portionsByDay', () => {
   test('portionsByDay(sold, items) adds up each day', () => {
     expect(portionsByDay(Float64Array.of(1, 2, 3, 10, 20, 30), 3)).toEqual([6, 60]);
