@@ -35,7 +35,7 @@ export const BASES: readonly Component[] = [
     lossG: 30,
     handsOn: [18, 'commis'],
     keepsDays: 2,
-    smallestBatch: 740,
+    smallestBatch: 370,
     lines: [
       ['Whole milk', 1000, 'ml'],
       ['Shell eggs', 200, 'g', { part: 'yolk' }],

@@ -66,7 +66,7 @@ export const CHOCOLATE: readonly Component[] = [
     lossG: 40,
     handsOn: [12, 'commis'],
     keepsDays: 2,
-    smallestBatch: 1000,
+    smallestBatch: 500,
     lines: [
       ['Whole milk', 1500, 'ml'],
       ['Dark couverture 60 %', 420, 'g'],

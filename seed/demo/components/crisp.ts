@@ -108,8 +108,8 @@ export const CRISP: readonly Component[] = [
     also: [450, 'g'],
     breakagePct: 10,
     handsOn: [15, 'commis'],
-    keepsDays: 7,
-    smallestBatch: 80,
+    keepsDays: 14,
+    smallestBatch: 40,
     lines: [
       ['Isomalt', 200, 'g'],
       ['Glucose syrup', 90, 'g'],
@@ -124,7 +124,7 @@ export const CRISP: readonly Component[] = [
     breakagePct: 12,
     handsOn: [18, 'pastry chef'],
     keepsDays: 5,
-    smallestBatch: 90,
+    smallestBatch: 45,
     lines: [
       ['Isomalt', 240, 'g'],
       ['Glucose syrup', 60, 'g'],

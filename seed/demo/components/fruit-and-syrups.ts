@@ -9,8 +9,7 @@ export const FRUIT_AND_SYRUPS: readonly Component[] = [
     keepsDays: 4,
     smallestBatch: 515,
     lines: [
-      ['Lemons', 260, 'g', { use: 'juice' }],
-      ['Lemons', 10, 'g', { use: 'zest' }],
+      ['Lemons', 260, 'g', { use: 'juice', note: 'zested first: their own zest goes in' }],
       ['Caster sugar', 260, 'g'],
       ['Shell eggs', 240, 'g'],
       ['Shell eggs', 72, 'g', { part: 'yolk' }],
@@ -54,7 +53,7 @@ export const FRUIT_AND_SYRUPS: readonly Component[] = [
     lossG: 15,
     handsOn: [10, 'commis'],
     keepsDays: 5,
-    smallestBatch: 620,
+    smallestBatch: 310,
     lines: [
       ['Raspberry purée', 500, 'g'],
       ['Caster sugar', 150, 'g'],

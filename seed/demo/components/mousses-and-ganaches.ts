@@ -116,7 +116,7 @@ export const MOUSSES_AND_GANACHES: readonly Component[] = [
     smallestBatch: 540,
     lines: [
       ['Dark couverture 70 %', 420, 'g'],
-      ['Double cream', 640, 'ml', { note: 'steeped, made up to weight again' }],
+      ['Double cream', 640, 'ml', { note: 'steeped and strained: the leaves keep about 70 g' }],
       ['Smoked black tea', 22, 'g'],
       ['Invert sugar', 50, 'g'],
       ['Unsalted butter', 40, 'g'],

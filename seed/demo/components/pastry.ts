@@ -78,7 +78,7 @@ export const PASTRY: readonly Component[] = [
     also: [1230, 'g'],
     breakagePct: 5,
     handsOn: [35, 'pastry chef'],
-    keepsDays: 1,
+    keepsDays: 10,
     smallestBatch: 44,
     lines: [
       ['Filtered water', 250, 'ml'],
@@ -88,7 +88,7 @@ export const PASTRY: readonly Component[] = [
       ['Shell eggs', 460, 'g'],
       ['Vanilla sugar', 10, 'g'],
       ['Sea salt flakes', 5, 'g'],
-      ['Craquelin', 320, 'g'],
+      ['Craquelin', 320, 'g', { note: 'laid on raw; frozen raw, baked each day as needed' }],
     ],
   },
   {
@@ -97,7 +97,7 @@ export const PASTRY: readonly Component[] = [
     also: [860, 'g'],
     breakagePct: 8,
     handsOn: [20, 'commis'],
-    keepsDays: 1,
+    keepsDays: 2,
     smallestBatch: 27,
     from: '2026-03-04',
     lines: [

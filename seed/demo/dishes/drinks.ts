@@ -12,7 +12,7 @@ function drink(name: string, platingMinutes: number, ...lines: readonly Line[]):
   };
 }
 
-/** Poured and brewed at the bar: 75 ml a glass of sweet wine, 9 g of beans a shot. */
+/** Poured and brewed at the bar: 60 or 75 ml a glass of sweet wine, 9 g of beans a shot. */
 export const DRINKS: readonly Recipe[] = [
   drink('Late-harvest white, glass', 0.5, ['Late-harvest white', 75, 'ml']),
   drink('Noble-rot white, glass', 0.5, ['Noble-rot white', 60, 'ml']),
