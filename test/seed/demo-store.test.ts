@@ -75,6 +75,19 @@ describe('the store of the demo restaurant', () => {
     expect([...kinds].sort()).toEqual(['credit', 'deposit', 'freight', 'goods', 'non_food', 'rebate']);
   });
 
+  test('PURCHASES: a pineapple comes whole, dry ice anew every week, and mint is not bought for a month', () => {
+    const cameOf = (code: string) => PURCHASES.filter((line) => line.kind === 'goods' && line.code === code);
+    // 1.6 kg for one: common practice
+    expect(Math.min(...cameOf('PIN').map(({ quantity = 0 }) => quantity))).toBeGreaterThanOrEqual(1.6);
+    expect(Math.max(...cameOf('MIN-1').map(({ packs = 0 }) => packs))).toBeLessThanOrEqual(4);
+    const boxes = cameOf('DI-10').map(({ day }) => day);
+    const idle = boxes.slice(1).filter((day, at) => {
+      const before = boxes[at] ?? day;
+      return day - before > 7 && TRADING_DAYS.some((open) => open >= before + 7 && open < day);
+    });
+    expect(idle).toEqual([]);
+  });
+
   test('prices of one offer never move by more than a fifth at once', () => {
     const jumps = SUPPLIERS.flatMap(({ offers }) =>
       offers.flatMap(({ code, prices }) =>

@@ -1,6 +1,6 @@
 import type { Ingredient } from '../shapes';
 
-// Nuts come shelled: nothing is lost but the skins and bad ones picked out of the hazelnuts (common practice).
+// Nuts come shelled: nothing is lost but the broken and bad ones picked out of the hazelnuts (common practice).
 export const COCOA_AND_NUTS: readonly Ingredient[] = [
   {
     name: 'Dark couverture 70 %',

@@ -98,7 +98,7 @@ export const DRY_STORE: readonly Ingredient[] = [
     name: 'Gold leaf',
     measure: 'each',
     group: 'Dry goods',
-    gramsEach: 0.02,
+    gramsEach: 0.013,
     contains: 'none',
     mayContain: 'none',
     place: 'Dry store',
@@ -113,5 +113,5 @@ export const DRY_STORE: readonly Ingredient[] = [
     place: 'Dry store',
   },
   { name: 'Filtered water', measure: 'ml', group: 'Dry goods', gramsPerMl: 1, contains: 'none', mayContain: 'none' },
-  { name: 'Dry ice pellets', measure: 'g', group: 'Dry goods', usablePct: 60, contains: 'none', mayContain: 'none' },
+  { name: 'Dry ice pellets', measure: 'g', group: 'Dry goods', usablePct: 50, contains: 'none', mayContain: 'none' },
 ];

@@ -99,12 +99,12 @@ export const DUNE_LANE_FARM_AND_FRUIT: Supplier = {
       prices: listed(['2025-04-01', 18.8], ['2026-08-31', 17.2], ['2026-10-12', 19.2]),
     },
     {
-      code: 'MIN-5',
+      code: 'MIN-1',
       ingredient: 'Garden mint',
-      pack: [5, 100, 'g'],
-      description: 'Garden mint, 5 bunches',
+      pack: [1, 100, 'g'],
+      description: 'Garden mint, bunch of 100 g',
       chosen: 'always',
-      prices: listed(['2025-04-01', 6.5]),
+      prices: listed(['2025-04-01', 1.4]),
     },
     {
       code: 'RP-6',

@@ -17,7 +17,7 @@ export const BAR_AND_BOXES: readonly Offer[] = [
     pack: [1, 25, 'each'],
     description: 'Edible gold, book of 25 loose leaves',
     chosen: 'always',
-    prices: listed(['2025-04-01', 36.5], ['2026-02-02', 41]),
+    prices: listed(['2025-04-01', 46], ['2026-02-02', 55]),
   },
   {
     code: 'SI-25',
@@ -66,8 +66,8 @@ export const BAR_AND_BOXES: readonly Offer[] = [
     description: 'Printed box for twelve, 100',
     chosen: 'always',
     prices: [
-      { kind: 'list', from: '2025-04-01', price: 46 },
-      { kind: 'list', from: '2025-04-01', price: 43.5, minimumPacks: 5 },
+      { kind: 'list', from: '2025-04-01', price: 98 },
+      { kind: 'list', from: '2025-04-01', price: 92, minimumPacks: 5 },
     ],
   },
   {

@@ -1,10 +1,12 @@
 import { addDays, type Day, dayText, weekday } from '../../../lib/core/days';
 import { ingredientNamed } from '../kitchen/recipe-book';
 import { STORE } from '../kitchen/split-goods';
+import { rounded } from '../rounding';
 import type { Offer, Supplier } from '../shapes';
 import { LAST_DAY } from './calendar';
 import { chosenOn, packContent, packPriceOn, rateOn } from './price-in-force';
 
+const DRY_ICE = 'Dry ice pellets';
 const FRESH = new Set(['Dairy', 'Eggs', 'Fruit']);
 const KEEPS_ALL_THE_SAME = new Set([
   'Skimmed milk powder',
@@ -20,7 +22,7 @@ export const OVER = 1.06;
 /** Bought for a few days only. */
 export function isFresh(ingredient: string): boolean {
   const group = ingredientNamed(ingredient)?.group ?? '';
-  return ingredient === 'Dry ice pellets' || (FRESH.has(group) && !KEEPS_ALL_THE_SAME.has(ingredient));
+  return ingredient === DRY_ICE || (FRESH.has(group) && !KEEPS_ALL_THE_SAME.has(ingredient));
 }
 
 /**
@@ -38,10 +40,13 @@ export function goesOut(ingredient: string, from: Day, to: Day): number {
   return most;
 }
 
-/** Fresh fruit whose season is over: what is left of it is thrown, and nobody writes that down. */
+/**
+ * What has had its day: fresh goods that no plate asks for any more are thrown, and nobody writes that down; dry ice of one week is gone
+ * before the next box comes.
+ */
 export function isOver(ingredient: string, day: Day): boolean {
-  const isFruit = ingredientNamed(ingredient)?.group === 'Fruit' && isFresh(ingredient);
-  return isFruit && goesOut(ingredient, addDays(day, 1), addDays(day, 28)) < 1;
+  if (ingredient === DRY_ICE) return addDays(day, 1) === nextDelivery(ingredient, day);
+  return isFresh(ingredient) && goesOut(ingredient, addDays(day, 1), addDays(day, 28)) < 1;
 }
 
 /** The next day after this one on which whoever is chosen for the ingredient then delivers. */
@@ -62,7 +67,14 @@ export function packsToOrder(offer: Offer, supplier: Supplier, day: Day, stock: 
   const days = supplier.currency === undefined ? DAYS_BOUGHT.dry : DAYS_BOUGHT.foreign;
   const wished = isFresh(ingredient) ? needed : Math.max(needed, goesOut(ingredient, day, addDays(day, days)));
   const packs = (wished - stock) / packContent(offer);
-  return offer.catchWeight ? Math.ceil(packs * 10 + 3) / 10 : Math.ceil(packs);
+  return offer.catchWeight ? weighed(offer, packs, day) : Math.ceil(packs);
+}
+
+/** Whole fruit only, and no two weigh the same: up to 8 % over the usual weight. */
+function weighed(offer: Offer, packs: number, day: Day): number {
+  const usual = (ingredientNamed(offer.ingredient)?.gramsEach ?? 0) / packContent(offer);
+  if (usual === 0) throw new Error(`${offer.code}: nobody has said what one weighs`);
+  return rounded(Math.ceil(packs / usual) * usual * (1 + (day % 5) / 50), 2);
 }
 
 /** What a supplier is asked for on a day. */
