@@ -11,7 +11,7 @@ const MOST_ZIPPED = 2048 * MEGABYTE;
 /** A workbook is held in memory whole. */
 const MOST_IN_WORKBOOK = 256 * MEGABYTE;
 
-type Found = Omit<FolderFiles, 'folder'>;
+type Found = Pick<FolderFiles, 'files' | 'notRead'>;
 
 /** The CSV files of a ZIP archive, in whatever folder of it they lie. */
 export async function filesInZip(path: string): Promise<Found | { readonly wrong: string }> {

@@ -8,10 +8,10 @@ export function fileReport({ file, kind }: FolderFile, source: string, loaded: L
   if (loaded.refusedWhole) {
     const { line, column, value } = loaded.refusedWhole;
     const refused = [{ line, column, value, why: fileRefusalText(loaded.refusedWhole) }];
-    const none = { taken: 0, changed: 0, unchanged: 0, withdrawn: 0, unlocked: 0, ignored: [] };
+    const none = { taken: 0, changed: 0, unchanged: 0, withdrawn: 0, unlocked: 0, unlockedWithdrawn: 0, ignored: [] };
     return { file, kind, source, read: 1, ...none, refused, refusedRows: 1, refusedWhole: true };
   }
-  const { read, taken, changed, unchanged, withdrawn, refusals, unlocked, ignored } = loaded;
+  const { read, taken, changed, unchanged, withdrawn, refusals, unlocked, unlockedWithdrawn, ignored } = loaded;
   return {
     file,
     kind,
@@ -30,6 +30,7 @@ export function fileReport({ file, kind }: FolderFile, source: string, loaded: L
     refusedRows: loaded.refused,
     refusedWhole: false,
     unlocked,
+    unlockedWithdrawn,
     ignored: [...ignored],
   };
 }

@@ -18,6 +18,8 @@ export interface FolderFiles {
   readonly folder: string;
   readonly files: readonly FolderFile[];
   readonly notRead: readonly { readonly file: string; readonly why: string }[];
+  /** Whether the path names one file of a data folder, not the folder. */
+  readonly oneFile: boolean;
 }
 
 const BYTES_AT_ONCE = 1 << 18;
@@ -28,15 +30,27 @@ export async function folderFiles(path: string): Promise<FolderFiles | { readonl
   const full = resolve(path);
   const there = await stat(full).catch(() => null);
   if (!there) return { wrong: loadingWords.noSuchPath(path) };
-  if (!there.isDirectory()) return oneFile(full, path);
-  const entries = await readdir(full, { withFileTypes: true }).catch(() => null);
-  if (!entries) return { wrong: loadingWords.closedFolder(path) };
-  const names = entries.filter((entry) => !entry.isDirectory() && !entry.name.startsWith('.')).map(({ name }) => name);
-  const sorted = [...names].sort((a, b) => byNumber.compare(a, b) || byText(a, b));
-  const files = sorted.flatMap((name) => readable(join(full, name)) ?? []);
-  const notRead = sorted.flatMap((name) => notReadable(name) ?? []);
+  if (!there.isDirectory()) return there.isFile() ? oneFile(full, path) : { wrong: loadingWords.noFile(path) };
+  const names = await readdir(full).catch(() => null);
+  if (!names) return { wrong: loadingWords.closedFolder(path) };
+  const sorted = names.filter((name) => !name.startsWith('.')).sort((a, b) => byNumber.compare(a, b) || byText(a, b));
+  const files: FolderFile[] = [];
+  const notRead: { file: string; why: string }[] = [];
+  for (const name of sorted) {
+    const file = readable(join(full, name));
+    if (await isNoFile(join(full, name))) {
+      if (file) notRead.push({ file: name, why: loadingWords.noFile(name) });
+    } else if (file) files.push(file);
+    else notRead.push(...(notReadable(name) ?? []));
+  }
   if (files.length + notRead.length === 0) return { wrong: loadingWords.emptyFolder(path) };
-  return { folder: basename(full), files: inOrder(files), notRead };
+  return { folder: basename(full), files: inOrder(files), notRead, oneFile: false };
+}
+
+/** A folder, or a pipe or device, which has no end. What cannot be looked at is refused when it is read. */
+async function isNoFile(full: string): Promise<boolean> {
+  const there = await stat(full).catch(() => null);
+  return there !== null && !there.isFile();
 }
 
 function inOrder(files: readonly FolderFile[]): readonly FolderFile[] {
@@ -53,13 +67,18 @@ async function oneFile(full: string, path: string): Promise<FolderFiles | { read
     const found = await (ending === '.zip' ? filesInZip(full) : filesInWorkbook(full));
     if ('wrong' in found) return found;
     const sorted = [...found.files].sort((a, b) => byNumber.compare(a.file, b.file) || byText(a.file, b.file));
-    return { folder: basename(full, extname(full)), files: inOrder(sorted), notRead: found.notRead };
+    return { folder: basename(full, extname(full)), files: inOrder(sorted), notRead: found.notRead, oneFile: false };
   }
   if (ARCHIVES.includes(ending)) return { wrong: loadingWords.oldWorkbook(name) };
   if (ending !== '.csv') return { wrong: loadingWords.notCsv(path) };
   const file = readable(full);
   if (!file && fileKind(name) === null) return { wrong: loadingWords.unknownName(name) };
-  return { folder: basename(dirname(full)), files: file ? [file] : [], notRead: notReadable(name) ?? [] };
+  return {
+    folder: basename(dirname(full)),
+    files: file ? [file] : [],
+    notRead: notReadable(name) ?? [],
+    oneFile: true,
+  };
 }
 
 function readable(full: string): FolderFile | null {

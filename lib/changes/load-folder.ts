@@ -27,6 +27,8 @@ export interface LoadOptions {
   /** The days for which sales.csv is the whole truth, both included. */
   readonly days?: { readonly from: Day; readonly to: Day } | undefined;
   readonly person?: string | undefined;
+  /** Whether a venue that it makes is the program's own demo. */
+  readonly demo?: boolean | undefined;
   /** Says what would become of one file in a venue that is there, and keeps nothing. */
   readonly dryRun?: boolean | undefined;
   /** Called at the named points of every file; what it throws ends the load there. */
@@ -45,15 +47,22 @@ export async function loadFolder(db: Database, path: string, options: LoadOption
   if (wrong) return wrongUse(wrong);
   const found = await folderFiles(path);
   if ('wrong' in found) return wrongUse(found.wrong);
+  const notRead = [...found.notRead];
+  if (found.files.length === 0) return { venue: null, files: [], notRead, wrongUse: null };
   if (options.dryRun && found.files.length > 1) return wrongUse(loadingWords.tryOneFile);
   const person = options.person ?? currentAsker().person;
   const inFile = await nameInFile(found);
-  const names = { asked: options.venue?.trim() ?? null, inFile, folder: found.folder.slice(0, NAME_LIMIT) };
-  const venue = await venueOfLoad(db, person, names);
+  const venue = await venueOfLoad(db, person, {
+    asked: options.venue?.trim() ?? null,
+    inFile,
+    folder: found.folder.slice(0, NAME_LIMIT),
+    oneFile: found.oneFile,
+    demo: options.demo ?? false,
+  });
   if ('wrong' in venue) return wrongUse(venue.wrong);
   const files = await inTurn(db, venue.name, () => loadFiles(db, person, venue, found, options));
-  const loaded = venue.exists || files.some(({ refusedWhole }) => !refusedWhole);
-  return { venue: loaded ? venue.name : null, files, notRead: [...found.notRead], wrongUse: null };
+  const loaded = files.some(({ refusedWhole }) => !refusedWhole);
+  return { venue: loaded ? venue.name : null, files, notRead, wrongUse: null };
 }
 
 function wrongUse(sentence: string): LoadReport {

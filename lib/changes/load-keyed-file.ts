@@ -11,7 +11,7 @@ import { MOST_LISTED } from './load-report-shape';
 import type { LoadedFile, OneLoad } from './one-load';
 import { readStampedSalesAgain } from './read-sales-again';
 import { RolledBack } from './rolled-back';
-import { unlockWaiting } from './unlock-waiting';
+import { NOTHING_UNLOCKED, type Unlocked, unlockWaiting } from './unlock-waiting';
 
 /** A file of edited facts that was read and is sound as a file. */
 export interface SoundFile {
@@ -58,15 +58,15 @@ async function saveFile(tx: VenueTx, load: OneLoad, { kind, read, kept, ignored 
   const waitingAltered = await replaceWaiting(tx, file, saved.refused);
   const counts = countsOf(saved);
   const altered = counts.taken + counts.changed + counts.withdrawn > 0 || waitingAltered;
-  const unlocked = altered ? await afterwards(tx, kind, saved, books) : 0;
+  const { unlocked, unlockedWithdrawn } = altered ? await afterwards(tx, kind, saved, books) : NOTHING_UNLOCKED;
   await finishLoad(tx, id, counts, kept.digest, altered ? kept.chunks : []);
   if (!altered) tx.nothingChanged();
   const refusals = saved.refused.slice(0, MOST_LISTED).map(({ line, fault }) => ({ line, ...fault }));
-  return { refusedWhole: null, ...counts, refusals, unlocked, ignored };
+  return { refusedWhole: null, ...counts, refusals, unlocked, unlockedWithdrawn, ignored };
 }
 
 /** What the new facts make possible: rows that had waited for them, sales whose day follows another clock now. */
-async function afterwards(tx: VenueTx, kind: KeyedKind, saved: SavedRows, before: VenueBooks): Promise<number> {
+async function afterwards(tx: VenueTx, kind: KeyedKind, saved: SavedRows, before: VenueBooks): Promise<Unlocked> {
   if (saved.clockChanged) {
     const now = await venueBooks(tx);
     if (now.timeZone !== before.timeZone || now.dayEnds !== before.dayEnds) await readStampedSalesAgain(tx, now);

@@ -32,6 +32,8 @@ export const fileReportShape = z.strictObject({
   refusedWhole: z.boolean(),
   /** Rows of earlier loads that had waited for this file and are taken now. */
   unlocked: z.int(),
+  /** Rows that had stood in only until those came, and are taken out with them. */
+  unlockedWithdrawn: z.int(),
   /** Columns that were not read, as the file names them. */
   ignored: z.array(z.string()),
 });
@@ -49,9 +51,10 @@ export const loadReportShape = z.strictObject({
 export type LoadReport = z.infer<typeof loadReportShape>;
 export type FileReport = z.infer<typeof fileReportShape>;
 
-/** The exit code of a load: 0 nothing refused, 3 some rows refused, 1 no row could be kept, 2 wrong use. */
+/** The exit code of a load: 0 nothing refused, 3 some rows refused, 1 nothing could be kept or read, 2 wrong use. */
 export function loadExitCode({ files, wrongUse }: LoadReport): 0 | 1 | 2 | 3 {
   if (wrongUse !== null) return 2;
+  if (files.length === 0) return 1;
   if (files.every(({ refusedRows }) => refusedRows === 0)) return 0;
   return files.some(({ taken, changed, unchanged }) => taken + changed + unchanged > 0) ? 3 : 1;
 }

@@ -51,7 +51,14 @@ async function saveFile(tx: VenueTx, load: OneLoad): Promise<LoadedFile> {
   const { refusals, altered, ...counts } = await saveSales(tx, by, books.closedThrough, MOST_LISTED);
   await finishLoad(tx, id, counts, kept.digest, altered ? kept.chunks : []);
   if (!altered) tx.nothingChanged();
-  return { refusedWhole: null, ...counts, refusals, unlocked: 0, ignored: state.header?.ignored ?? [] };
+  return {
+    refusedWhole: null,
+    ...counts,
+    refusals,
+    unlocked: 0,
+    unlockedWithdrawn: 0,
+    ignored: state.header?.ignored ?? [],
+  };
 }
 
 /** Fills incoming_sale with the file and takes the venue's lock; once more where the venue's clock was set meanwhile. */

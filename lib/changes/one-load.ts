@@ -41,5 +41,6 @@ export type LoadedFile =
       /** The refused rows, of very many the first. */
       readonly refusals: readonly RowRefusal[];
       readonly unlocked: number;
+      readonly unlockedWithdrawn: number;
       readonly ignored: readonly string[];
     };

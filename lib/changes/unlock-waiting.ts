@@ -30,24 +30,36 @@ const MAY_WAIT: readonly KeyedKind[] = [
   'trial_lines',
 ];
 
+/** How many rows were taken that had waited, and how many that had stood in for them were taken out since what they wait for is whole now. */
+export interface Unlocked {
+  readonly unlocked: number;
+  readonly unlockedWithdrawn: number;
+}
+
+export const NOTHING_UNLOCKED: Unlocked = { unlocked: 0, unlockedWithdrawn: 0 };
+
 /**
- * Tries the rows again that wait for what a file of this kind may have brought, each as if its own file came now but withdrawing nothing.
- * Answers how many were taken; they count as taken in the load that brought them.
+ * Tries the rows again that wait for what a file of this kind may have brought, each as if its own file came now. It withdraws nothing but
+ * what was carried over from the file before as long as they waited. They count as taken in the load that brought them.
  */
-export async function unlockWaiting(tx: VenueTx, kind: KeyedKind, closedThrough: Day | null): Promise<number> {
-  if (!MAKES_KNOWN.includes(kind)) return 0;
+export async function unlockWaiting(tx: VenueTx, kind: KeyedKind, closedThrough: Day | null): Promise<Unlocked> {
+  if (!MAKES_KNOWN.includes(kind)) return NOTHING_UNLOCKED;
   const byLoad = new Map<number, number>();
+  let unlockedWithdrawn = 0;
   for (const waiting of MAY_WAIT) {
     for (const [load, rows] of grouped(await waitingForOthers(tx, waiting), (row) => row.load)) {
-      const taken = await tryAgain(tx, waiting, load, rows, closedThrough);
+      const { taken, withdrawn } = await tryAgain(tx, waiting, load, rows, closedThrough);
+      unlockedWithdrawn += withdrawn;
       byLoad.set(load, (byLoad.get(load) ?? 0) + taken);
     }
   }
   if (await collectUnlocked(tx, closedThrough, readSales)) {
-    for (const [load, rows] of await saveUnlocked(tx)) byLoad.set(load, (byLoad.get(load) ?? 0) + rows);
+    const saved = await saveUnlocked(tx);
+    for (const [load, rows] of saved.taken) byLoad.set(load, (byLoad.get(load) ?? 0) + rows);
+    unlockedWithdrawn += saved.withdrawn;
   }
   await countUnlocked(tx, new Map([...byLoad].filter(([, rows]) => rows > 0)));
-  return [...byLoad.values()].reduce((sum, rows) => sum + rows, 0);
+  return { unlocked: [...byLoad.values()].reduce((sum, rows) => sum + rows, 0), unlockedWithdrawn };
 }
 
 async function tryAgain(
@@ -56,10 +68,10 @@ async function tryAgain(
   load: number,
   rows: readonly WaitingRow[],
   closedThrough: Day | null,
-): Promise<number> {
+): Promise<{ readonly taken: number; readonly withdrawn: number }> {
   const again = rows.map((row) => ({ ...row, day: null, position: Number(row.fault.facts.position ?? 0) }));
   const saving = { load, source: rows[0]?.source ?? '', closedThrough, speaksFor: null };
-  const { outcomes } = await KEYED_KINDS[kind].again(again).save(tx, saving);
+  const { outcomes, withdrawn } = await KEYED_KINDS[kind].again(again).save(tx, saving);
   const taken: WaitingRow[] = [];
   const refused: { row: WaitingRow; fault: RowFault }[] = [];
   for (const [place, row] of rows.entries()) {
@@ -68,7 +80,7 @@ async function tryAgain(
     else refused.push({ row, fault: { ...outcome, facts: { ...outcome.facts, ...positionOf(row) } } });
   }
   await settleWaiting(tx, taken, refused);
-  return taken.length;
+  return { taken: taken.length, withdrawn };
 }
 
 function positionOf({ fault }: WaitingRow): { position?: number } {

@@ -11,28 +11,48 @@ export interface VenueOfLoad {
   readonly get: () => Promise<VenueName>;
 }
 
+/** What a load says of its venue. */
+export interface VenueWanted {
+  readonly asked: string | null;
+  /** By venue.csv. */
+  readonly inFile: string | null;
+  readonly folder: string;
+  /** Whether it is one file, which says less than a folder that a restaurant of its own is meant. */
+  readonly oneFile: boolean;
+  /** Whether a venue that it makes is the demo. */
+  readonly demo: boolean;
+}
+
 /**
- * Which venue: the one that was asked for; else the one that the folder's venue.csv names; else the only one there is; else, where there
- * is none, one named after the folder. Of several none is guessed.
+ * Which venue: the one that was asked for; else the one that the folder's venue.csv names; else the only one there is, the demo not counted;
+ * else, where there is none, one named after the folder. Of several none is guessed, and the demo is meant only where it is named.
  */
 export async function venueOfLoad(
   db: Database,
   person: string,
-  names: { readonly asked: string | null; readonly inFile: string | null; readonly folder: string },
+  wanted: VenueWanted,
 ): Promise<VenueOfLoad | { readonly wrong: string }> {
   const seen = await venuesSeenBy(db, person);
-  const named = names.asked ?? names.inFile ?? (seen.length === 0 ? names.folder : null);
-  const [only, another] = seen;
-  if (named === null && another) return { wrong: loadingWords.whichVenue(seen.map(({ name }) => name)) };
-  const there = named === null ? only : seen.find(({ name }) => nameKey(name) === nameKey(named));
+  const named = wanted.asked ?? wanted.inFile;
+  if (named !== null) return found(db, person, seen, named, wanted.demo);
+  const own = seen.filter(({ demo }) => !demo);
+  const [only, another] = own;
+  if (another) return { wrong: loadingWords.whichVenue(own.map(({ name }) => name)) };
+  if (only) return { exists: true, name: only.name, get: async () => only };
+  const demo = seen.find(({ name }) => wanted.oneFile || nameKey(name) === nameKey(wanted.folder));
+  return demo ? { wrong: loadingWords.demoOnly(demo.name) } : found(db, person, seen, wanted.folder, wanted.demo);
+}
+
+function found(db: Database, person: string, seen: readonly VenueName[], named: string, demo: boolean): VenueOfLoad {
+  const there = seen.find(({ name }) => nameKey(name) === nameKey(named));
   if (there) return { exists: true, name: there.name, get: async () => there };
-  const name = (named ?? '').trim();
+  const name = named.trim();
   let made: Promise<VenueName> | null = null;
   return {
     exists: false,
     name,
     get() {
-      made ??= createVenue(db, person, { name });
+      made ??= createVenue(db, person, { name, demo });
       return made;
     },
   };

@@ -3,11 +3,12 @@ import { parseArgs } from 'node:util';
 import { askedVenue } from '../answers/asked-venue';
 import { openDatabase } from '../db/database';
 import { inVenue } from '../db/in-venue';
+import { terminalLines } from '../format/terminal-text';
 import { exportUsage, exportWords } from '../format/words/export';
 import { currentAsker } from '../session/asker';
 import { folderFault, writeFolder } from './export-folder';
 import { exportedFiles } from './exported-files';
-import { run, wrongUse } from './run';
+import { complain, run, wrongUse } from './run';
 
 const OPTIONS = { venue: { type: 'string' }, help: { type: 'boolean', short: 'h' } } as const;
 
@@ -38,12 +39,12 @@ async function exportVenue(): Promise<number> {
     ...exported.rows.map(({ file, rows }) => exportWords.rows(file, rows)),
     ...(exported.waiting === 0 ? [] : [exportWords.waiting(exported.waiting)]),
   ];
-  process.stdout.write(`${lines.join('\n')}\n`);
+  process.stdout.write(`${terminalLines(lines.join('\n'))}\n`);
   return 0;
 }
 
 function refuse(sentence: string, code: number): number {
-  process.stderr.write(`${sentence}\n`);
+  complain(sentence);
   return code;
 }
 

@@ -3,6 +3,7 @@ import { loadFolder } from '../changes/load-folder';
 import { loadExitCode } from '../changes/load-report-shape';
 import { type Day, parseDay } from '../core/days';
 import { openDatabase } from '../db/database';
+import { terminalJson } from '../format/terminal-text';
 import { loadingWords, loadUsage } from '../format/words/loading';
 import { currentAsker } from '../session/asker';
 import { loadTable } from './load-table';
@@ -35,7 +36,7 @@ await run(async () => {
   const days = values.days === undefined ? undefined : daysIn(values.days);
   const { venue, source } = values;
   const report = await loadFolder(await openDatabase(), path, { venue, source, days, person: currentAsker().person });
-  if (values.json) process.stdout.write(`${JSON.stringify(report, null, 2)}\n`);
+  if (values.json) process.stdout.write(terminalJson(report));
   if (report.wrongUse !== null) throw wrongUse(report.wrongUse);
   if (!values.json) process.stdout.write(loadTable(report));
   return loadExitCode(report);

@@ -7,6 +7,7 @@ import { portionsFigure } from '../format/portions';
 import { textTable } from '../format/text-table';
 import { dishCostHeads } from '../format/words/dish-costs';
 import { mixBasis, mixSentences } from '../format/words/menu-mix';
+import { costNextPhrase, NOTES } from '../format/words/mix-notes';
 import { atLeast, columnHeads, type MixColumn, missingLines, sureness, TABLE } from '../format/words/mix-table';
 
 /** A terminal has no venue's locale yet when it asks; the words are English. */
@@ -63,7 +64,11 @@ export function menuMixTable(answer: MenuMixAnswer): string {
   const columns = MIX_COLUMNS.map(([column, side]) => ({ head: headed(...heads[column]), side }));
   const sentences = plainText(mixSentences(answer, telling));
   const basis = mixBasis(answer, telling).join(' · ');
-  return `${sentences}\n${basis}\n\n${textTable(columns, rows)}${issueLines(answer.issues)}`;
+  return `${sentences}\n${basis}\n\n${textTable(columns, rows)}${costNextLine(answer)}${issueLines(answer.issues)}`;
+}
+
+function costNextLine({ costNext }: MenuMixAnswer): string {
+  return costNext.length === 0 ? '' : `\n${NOTES.costNext}: ${plainText(costNextPhrase(costNext, LOCALE))}\n`;
 }
 
 function plateCostCell(item: Costed, purse: { readonly currency: string; readonly locale: string }): string {

@@ -5,11 +5,20 @@ import { dishCostCsv } from '../answers/dish-cost-csv';
 import { dishCostsAnswer } from '../answers/dish-costs';
 import { menuMixAnswer } from '../answers/menu-mix';
 import type { Answered } from '../answers/problem';
-import { reportUsage, wrongReport } from '../format/words/commands';
+import { terminalJson, terminalLines } from '../format/terminal-text';
+import {
+  fromAndTo,
+  jsonOrCsv,
+  monthOrDays,
+  reportUsage,
+  whichItem,
+  whichPeriod,
+  wrongReport,
+} from '../format/words/commands';
 import { currentAsker } from '../session/asker';
 import { dishCostSheet } from './dish-cost-sheet';
 import { dishCostsTable, menuMixTable } from './plain-tables';
-import { run, wrongUse } from './run';
+import { complain, run, wrongUse } from './run';
 
 const OPTIONS = {
   item: { type: 'string' },
@@ -52,12 +61,12 @@ type InPeriod = Asked & { readonly month: string };
 type OfItem = Asked & { readonly item: string };
 
 function inPeriod(asked: Asked): InPeriod {
-  if (asked.month === null) throw wrongUse('Which period? Name it with --month 2026-10, or with --from and --to.');
+  if (asked.month === null) throw wrongUse(whichPeriod);
   return { ...asked, month: asked.month };
 }
 
 function ofItem(asked: Asked): OfItem {
-  if (asked.item === null) throw wrongUse('The cost of what? Name it with --item NAME.');
+  if (asked.item === null) throw wrongUse(whichItem);
   return { ...asked, item: asked.item };
 }
 
@@ -69,14 +78,22 @@ const REPORTS: Readonly<Record<string, (asked: Asked) => Promise<Answered<Writte
     written(await dishCostAnswer(currentAsker(), ofItem(asked)), dishCostCsv, dishCostSheet),
 };
 
+/** The period by its name; null where none is named. */
+function periodIn({ month, from, to }: { readonly month?: string; readonly from?: string; readonly to?: string }) {
+  if (from === undefined && to === undefined) return month ?? null;
+  if (month !== undefined) throw wrongUse(monthOrDays);
+  if (from === undefined || to === undefined) throw wrongUse(fromAndTo);
+  return `${from}..${to}`;
+}
+
 function readArguments() {
   const { values, positionals } = parseArgs({ options: OPTIONS, allowPositionals: true });
   if (values.help) return { help: true } as const;
   const [what, ...more] = positionals;
   const report = REPORTS[what ?? ''];
   if (!report || more.length > 0) throw wrongUse(wrongReport(what ?? '', Object.keys(REPORTS)));
-  const month = values.month ?? (values.from && values.to ? `${values.from}..${values.to}` : null);
-  if (values.json && values.csv) throw wrongUse('Either --json or --csv, not both.');
+  const month = periodIn(values);
+  if (values.json && values.csv) throw wrongUse(jsonOrCsv);
   const { venue = null, item = null, date = null, channel = null, section = null, model = null } = values;
   const asked = { venue, item, date, month, channel, section, model };
   const form = values.json ? 'json' : values.csv ? 'csv' : 'plain';
@@ -91,12 +108,12 @@ await run(async () => {
   }
   const result = await wanted.report(wanted.asked);
   if (!result.ok) {
-    process.stderr.write(`${result.problem.detail}\n`);
+    complain(result.problem.detail);
     return result.problem.status === 400 ? 2 : 1;
   }
   const { json, csv, plain } = result.answer;
   process.stdout.write(
-    wanted.form === 'json' ? `${JSON.stringify(json, null, 2)}\n` : wanted.form === 'csv' ? csv : plain,
+    wanted.form === 'json' ? terminalJson(json) : wanted.form === 'csv' ? csv : terminalLines(plain),
   );
   return 0;
 });

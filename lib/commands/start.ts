@@ -20,7 +20,7 @@ import {
 import { currentAsker } from '../session/asker';
 import { loadTable } from './load-table';
 import { buildPages, pagesAreStale } from './pages-build';
-import { run, wrongUse } from './run';
+import { complain, run, wrongUse } from './run';
 
 /** The demo of an empty database. */
 const DEMO = 'seed/demo-house';
@@ -54,7 +54,7 @@ async function start(): Promise<number> {
   if (seen.length === 0 && !values.empty) {
     const { book } = values;
     say(book === undefined ? loadingDemo : loadingBook(book));
-    const report = await loadFolder(db, book ?? DEMO);
+    const report = await loadFolder(db, book ?? DEMO, { demo: book === undefined });
     if (report.wrongUse !== null) throw wrongUse(report.wrongUse);
     if (loadExitCode(report) !== 0) say(loadTable(report)); // what of it was not taken
   }
@@ -96,7 +96,7 @@ function untilStopped(): Promise<void> {
 const say = (sentence: string): void => void process.stdout.write(`${sentence}\n`);
 
 function refuse(sentence: string): number {
-  process.stderr.write(`${sentence}\n`);
+  complain(sentence);
   return 1;
 }
 

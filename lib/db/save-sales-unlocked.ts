@@ -52,12 +52,17 @@ export async function collectUnlocked(
   return any;
 }
 
-/**
- * Adds the collected sales to what their own loads said, and works the days out anew from there. Answers how many rows that somebody waited
- * for each load got taken.
- */
-export async function saveUnlocked(tx: VenueTx): Promise<ReadonlyMap<number, number>> {
-  await tx.bulk.query('drop table if exists unlocked_sum');
+/** What came of it. */
+export interface SavedUnlocked {
+  /** Rows that somebody waited for, by their load. */
+  readonly taken: ReadonlyMap<number, number>;
+  /** Rows that counted before and no more: carried over only as long as the day was not whole. */
+  readonly withdrawn: number;
+}
+
+/** Adds the collected sales to what their own loads said, and works the days out anew from there. */
+export async function saveUnlocked(tx: VenueTx): Promise<SavedUnlocked> {
+  await tx.bulk.query('drop table if exists unlocked_sum, counted_before');
   await tx.bulk.query(`create temporary table unlocked_sum on commit drop as
     select w.source, w.day, w.load_id, i.id as item_id, u.channel, count(*)::int as rows,
            (count(*) filter (where w.status = 'waiting'))::int as waited, sum(u.sold) as sold, sum(coalesce(u.comps, 0)) as comps,
@@ -70,6 +75,10 @@ export async function saveUnlocked(tx: VenueTx): Promise<ReadonlyMap<number, num
   const { rows } = await tx.bulk.query<{ load: number; rows: number }>(
     'select load_id as load, sum(waited)::int as rows from unlocked_sum group by load_id',
   );
+  await tx.bulk.query(`create temporary table counted_before on commit drop as
+    select d.load_id, d.day, d.item_id, d.channel, d.rows from sales_day d
+    join load_scope s on s.venue_id = d.venue_id and s.load_id = d.load_id and s.day = d.day and s.kind = 'sales' and s.live
+    where d.venue_id = ${tx.venue} and d.carried_from is not null and (s.source, s.day) in (select source, day from unlocked_sum)`);
   const added = ['rows', 'sold', 'comps', 'net', 'sold_without_revenue', 'discount'].map((name) => {
     const sum = `coalesce(d.${name} + excluded.${name}, d.${name}, excluded.${name})`;
     return `${name} = case when d.carried_from is null then ${sum} else excluded.${name} end`;
@@ -84,5 +93,14 @@ export async function saveUnlocked(tx: VenueTx): Promise<ReadonlyMap<number, num
     tx.venue,
   ]);
   await foldDays(tx, 'select distinct source, day from unlocked_sum');
-  return new Map(rows.map(({ load, rows: taken }) => [load, taken]));
+  const gone = await tx.bulk.query<{ withdrawn: number }>(
+    `select coalesce(sum(b.rows), 0)::int as withdrawn from counted_before b
+     where not exists (select from sales_day d where d.venue_id = $1
+       and (d.load_id, d.day, d.item_id, d.channel) = (b.load_id, b.day, b.item_id, b.channel))`,
+    [tx.venue],
+  );
+  return {
+    taken: new Map(rows.map(({ load, rows: taken }) => [load, taken])),
+    withdrawn: gone.rows[0]?.withdrawn ?? 0,
+  };
 }

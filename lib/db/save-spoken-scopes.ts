@@ -108,20 +108,21 @@ export async function addLines(
   );
 }
 
-/** Takes out what a load carried over for some invoices or days, since it is complete there now. */
+/** Takes out what a load carried over for some invoices or days, since it is complete there now. Answers how many rows that were. */
 export async function dropCarried(
   tx: VenueTx,
   { kind, table }: SpokenKind,
   load: number,
   scopes: readonly string[],
-): Promise<void> {
+): Promise<number> {
   const { scope, ofLine } = KEYS[kind];
-  await tx.bulk.query(
+  const { rowCount } = await tx.bulk.query(
     `delete from ${table.name} r using load_scope s
      where r.venue_id = $1 and r.load_id = $2 and r.line < 0 and s.venue_id = r.venue_id and s.load_id = r.load_id and s.kind = $3
        and ${ofLine} and ${scope} = any($4)`,
     [tx.venue, load, kind, scopes],
   );
+  return rowCount ?? 0;
 }
 
 /** How many rows still wait, by what they would belong to. */

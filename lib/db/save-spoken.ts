@@ -49,7 +49,7 @@ export async function saveSpoken(
   const sound = rows.flatMap(({ line, scope, says }, place): SoundLine[] =>
     isRefused(says) ? [] : [{ line, scope, values: says, place }],
   );
-  if (by.speaksFor === null) return { outcomes: await join(tx, kind, sound, outcomes, by), withdrawn: 0 };
+  if (by.speaksFor === null) return join(tx, kind, sound, outcomes, by);
   const faulty = new Set([...by.incomplete, ...rows.flatMap(({ scope, says }) => (isRefused(says) ? [scope] : []))]);
   const byScope = grouped(sound, ({ scope }) => scope);
   const live = await liveScopes(tx, kind, by.source, [...byScope.keys()]);
@@ -80,8 +80,9 @@ async function join(
   sound: readonly SoundLine[],
   outcomes: readonly Outcome[],
   by: SpokenBy,
-): Promise<readonly Outcome[]> {
+): Promise<Saved> {
   const after = [...outcomes];
+  let withdrawn = 0;
   const byScope = grouped(sound, ({ scope }) => scope);
   const live = await liveScopes(tx, kind, by.source, [...byScope.keys()]);
   const waiting = await stillWaiting(tx, kind, by.source, [...byScope.keys()]);
@@ -96,10 +97,10 @@ async function join(
     const complete = (waiting.get(scope) ?? 0) <= lines.length;
     const carries = there?.lines.some(({ line }) => line < 0) ?? false;
     if (there && carries && complete && !(await hasRowWithoutKey(tx, there.load))) {
-      await dropCarried(tx, kind, there.load, [scope]);
+      withdrawn += await dropCarried(tx, kind, there.load, [scope]);
     }
   }
-  return after;
+  return { outcomes: after, withdrawn };
 }
 
 function isRefused(says: WantedLine['says']): says is RowFault {

@@ -10,9 +10,15 @@ export interface VenueName {
   readonly name: string;
 }
 
+/** A venue as it is listed. */
+export interface SeenVenue extends VenueName {
+  /** Whether the program loaded it by itself, as a demo. */
+  readonly demo: boolean;
+}
+
 /** The venues that a person may see, by name. The one question that is asked outside a venue. */
-export async function venuesSeenBy(db: Database, person: string): Promise<VenueName[]> {
-  const { rows } = await db.pool.query<VenueName>('select id, name from venues_seen_by($1)', [person]);
+export async function venuesSeenBy(db: Database, person: string): Promise<SeenVenue[]> {
+  const { rows } = await db.pool.query<SeenVenue>('select id, name, demo from venues_seen_by($1)', [person]);
   return rows;
 }
 

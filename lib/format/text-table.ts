@@ -1,16 +1,19 @@
+import { terminalText } from './terminal-text';
+
 export interface TextColumn {
   readonly head: string;
   /** Figures stand at the right, words at the left. */
   readonly side: 'left' | 'right';
 }
 
-/** A table for a terminal: columns as wide as their widest cell, a rule under the head. */
-export function textTable(columns: readonly TextColumn[], rows: readonly (readonly string[])[]): string {
+/** A table for a terminal: columns as wide as their widest cell, a rule under the head. No cell breaks out of its row. */
+export function textTable(columns: readonly TextColumn[], cells: readonly (readonly string[])[]): string {
+  const rows = cells.map((row) => row.map(terminalText));
   const widths = columns.map(({ head }, at) => Math.max(head.length, ...rows.map((row) => (row[at] ?? '').length)));
-  const line = (cells: readonly string[]) =>
+  const line = (row: readonly string[]) =>
     columns
       .map(({ side }, at) => {
-        const cell = cells[at] ?? '';
+        const cell = row[at] ?? '';
         const width = widths[at] ?? 0;
         return side === 'left' ? cell.padEnd(width) : cell.padStart(width);
       })

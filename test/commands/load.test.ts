@@ -28,6 +28,31 @@ test('load FOLDER prints the files, what was refused and what is not read, and e
   expect(stdout).toContain('Refused in sales.csv:\n  line 3, date “1.10.2026”: ');
 });
 
+test('load FOLDER says the same refusal of many rows once, and lets nothing of a file steer the terminal', () => {
+  const rows = ['2026-10-02,Eclair,1', '2026-10-02,Eclair,2', '2026-10-02,Eclair,3', '2026-10-02,Fl\u001b[31man,1'];
+  const { stdout } = load(folder({ 'sales.csv': [SALES[0] ?? '', ...rows] }), '--venue', 'Marram House');
+  expect(stdout).toMatch(/^ {2}line 2 and 2 more rows, item “Eclair”: There is no “Eclair” yet\./m);
+  expect(stdout.match(/Eclair/g)).toHaveLength(2);
+  expect(stdout).toContain('item “Fl\\u001b[31man”');
+  expect(stdout).not.toContain('\u001b');
+});
+
+test('load FOLDER that holds no file that is known says that nothing was loaded, and ends with 1', () => {
+  const { status, stdout } = load(folder({ 'budget.csv': 'x' }));
+  expect([status, stdout]).toEqual([
+    1,
+    expect.stringMatching(/^Nothing was loaded\.\n\nNot read:\n {2}What budget\.csv holds/),
+  ]);
+});
+
+test('load with an option that it does not have says so in plain words', () => {
+  const said = (...args: string[]) => load(house, ...args).stderr;
+  expect(said('--colour', 'red')).toBe('There is no option “--colour”.\nTry --help.\n');
+  expect(said('--venue')).toBe('The option --venue needs a value after it.\nTry --help.\n');
+  expect(said('--venue', '--json')).toBe('The option --venue needs a value after it.\nTry --help.\n');
+  expect(said('--json=yes')).toBe('The option --json takes no value.\nTry --help.\n');
+});
+
 test('load CSV --json prints the report as its shape says, and ends with 0', () => {
   const { status, stdout } = load(
     file('sales.csv', SALES.slice(0, 2)),
@@ -67,5 +92,5 @@ test('load that is called wrongly ends with 2 and a sentence', () => {
 test('load --help says what it brings in and how it ends', () => {
   const { status, stdout } = load('--help');
   expect(status).toBe(0);
-  expect(stdout).toContain('Exit code: 0 nothing refused, 3 some rows refused, 1 no row could be kept, 2 wrong use.');
+  expect(stdout).toContain('Exit code: 0 nothing refused, 3 some rows refused, 1 nothing could be kept, 2 wrong use.');
 });

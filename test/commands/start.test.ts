@@ -63,7 +63,7 @@ test('npm start with a database or a folder that is of no use says so in a sente
 });
 
 test.each([
-  [['--hepl'], {}, /Unknown option '--hepl'/],
+  [['--hepl'], {}, /There is no option “--hepl”\./],
   [[], { PORT: 'web' }, /PORT is “web”; it has to be a whole number from 0 to 65535\./],
 ])('npm start -- %j with %j is wrong use: exit code 2', async (args, env, sentence) => {
   const { code, said } = await start(args, env);

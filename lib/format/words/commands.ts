@@ -25,3 +25,19 @@ export function wrongReport(named: string, known: readonly string[]): string {
   const there = known.join(', ');
   return named === '' ? `Which report? There is ${there}.` : `There is no report “${named}”. There is ${there}.`;
 }
+
+export const whichPeriod = 'Which period? Name it with --month 2026-10, or with --from and --to.';
+export const monthOrDays = 'Either --month, or --from and --to, not both.';
+export const fromAndTo = 'Days have a beginning and an end: write --from 2026-10-01 --to 2026-11-01, the end excluded.';
+export const whichItem = 'The cost of what? Name it with --item NAME.';
+export const jsonOrCsv = 'Either --json or --csv, not both.';
+
+/** What is wrong with an option, in plain words, from what the parser of the command line says of it. */
+export function wrongOption(said: string): string {
+  const option = /'([^']*?)(?: <value>)?'/.exec(said)?.[1] ?? '';
+  const long = option.split(', ').at(-1) ?? option;
+  if (said.startsWith('Unknown option')) return `There is no option “${long}”.`;
+  if (said.includes('does not take an argument')) return `The option ${long} takes no value.`;
+  if (/argument (is )?(missing|ambiguous)/.test(said)) return `The option ${long} needs a value after it.`;
+  return `“${long}” is not expected here.`;
+}

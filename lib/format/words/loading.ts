@@ -23,6 +23,9 @@ export const loadingWords = {
     `What the sheet “${sheet}” of ${file} holds cannot be told from its name. Name it as a file of the data folder: sales, recipes …`,
   notCsv: (path: string) =>
     `${path} is neither a folder nor a CSV, ZIP or XLSX file. Name a folder of CSV files, a ZIP of it, a workbook, or one CSV file.`,
+  noFile: (path: string) => `${path} is a folder, a pipe or a device, not a file. Put the file itself there.`,
+  demoOnly: (demo: string) =>
+    `There is only the demo, ${demo}, and a file of your own does not belong into it. Name your venue with --venue NAME: it is made if there is none of that name.`,
   unknownName: (file: string) =>
     `What ${file} holds cannot be told from its name. Begin the name with that of a file of the data folder: ${KNOWN_NAMES}.`,
   whichVenue: (known: readonly string[]) => `There are several venues: ${listed(known)}. Name one with --venue.`,
@@ -47,28 +50,33 @@ The order does not matter, and what was loaded before is not taken twice. A ZIP 
 sheet is a file, named as the file is (sales, recipes); per cent are written as 43 there too, in a cell without a per cent format.
 A row that cannot be taken is refused by itself and kept until a later file mends it.
 
-  --venue NAME     which venue; made if there is none of that name. Left out: the one in venue.csv, else the only one
+  --venue NAME     which venue; made if there is none of that name. Left out: the one in venue.csv, else the only
+                   one beside the demo, else, of a folder, one named after it
   --source NAME    on whose word the sales, covers and moves are (book)
   --days A..B      sales.csv is the whole truth for these days, both included, also where it has no row for one
   --json           the report as JSON
 
-Exit code: 0 nothing refused, 3 some rows refused, 1 no row could be kept, 2 wrong use.
+Exit code: 0 nothing refused, 3 some rows refused, 1 nothing could be kept, 2 wrong use.
 `;
 
 /** Heads and words of the report in a terminal. */
 export const loadReportWords = {
   into: (venue: string) => `Loaded into ${venue}.`,
+  intoNone: 'Nothing was loaded.',
   heads: ['file', 'read', 'taken', 'changed', 'unchanged', 'withdrawn', 'refused'],
   refusedWhole: 'whole',
   refusedIn: (file: string) => `Refused in ${file}:`,
-  place: (line: number | null, column: string | null, value: string | null): string => {
-    const where = line === null ? '' : `line ${line}`;
+  place: (line: number | null, column: string | null, value: string | null, others: number): string => {
+    const more = others === 0 ? '' : ` and ${others} more ${others === 1 ? 'row' : 'rows'}`;
+    const where = line === null ? '' : `line ${line}${more}`;
     const what = column === null || column === '' ? '' : `${column}${value ? ` “${value}”` : ''}`;
     return [where, what].filter((part) => part !== '').join(', ');
   },
   more: (count: number) => `… and ${count} more. --json lists them.`,
   unlocked: (count: number, file: string) =>
     `${count} ${count === 1 ? 'row' : 'rows'} of earlier files had waited for ${file} and ${count === 1 ? 'is' : 'are'} taken now.`,
+  unlockedWithdrawn: (count: number) =>
+    `${count} ${count === 1 ? 'row' : 'rows'} of files before those, kept only as long as they waited, ${count === 1 ? 'is' : 'are'} withdrawn with that.`,
   ignored: (columns: readonly string[], file: string) => `Not read in ${file}: ${listed(columns)}.`,
   notRead: 'Not read:',
 } as const;
