@@ -5,6 +5,7 @@ import { drawnMarks, namedCurves } from '@/app/_ui/mix-plane/plane-layout';
 import { plotWords } from '@/app/_ui/mix-plane/plane-words';
 import { HALF_AXIS } from '@/app/_ui/mix-plane/region';
 import { plainText } from '@/lib/format/phrase';
+import { popularityLine } from '@/lib/format/words/mix-plane';
 import { october } from '../format/october';
 
 const shapes = shapesOfSections(october.items.map(({ section }) => section));
@@ -28,6 +29,16 @@ test('planeFacts(mix) names both lines with their exact values', () => {
   expect(facts.margin?.words).toEqual(['high margin', 'from 8.1286']);
 });
 
+// 0.7 / 3 = 23.333... %: one decimal tells the shares 23 % and 24 % apart; 23.32 % and 23.334 % need more.
+test('popularityLine(popularity) prints a threshold that has no end with as few decimals as keep every dish on its side', () => {
+  const said = (shares: readonly number[], locale = 'en-GB') =>
+    popularityLine({ low: 0.7 / 3, high: 0.7 / 3, shares }, locale).words.replaceAll('\u2009', ' ');
+  expect(said([0.23, 0.24, 0.53])).toBe('popular from 23.3 %');
+  expect(said([0.23, 0.24, 0.53], 'de-DE')).toBe('popular from 23,3 %');
+  expect(said([0.2332, 0.24])).toBe('popular from 23.33 %');
+  expect(said([0.23332, 0.24])).toBe('popular from 23.333 %');
+});
+
 test('planeFacts(mix) where dishes were on sale on different days gives each its own line', () => {
   const items = october.items.map((item, index) => ({ ...item, expected: index === 0 ? 100 : 200 }));
   const own = planeFacts(
@@ -38,7 +49,7 @@ test('planeFacts(mix) where dishes were on sale on different days gives each its
   expect(own.marks[0]?.popularFrom).toBeCloseTo(70 / 3412, 12);
   expect(own.popularity?.low).toBeCloseTo(70 / 3412, 12);
   expect(own.popularity?.high).toBeCloseTo(140 / 3412, 12);
-  expect(own.popularity?.words.replaceAll('\u2009', ' ')).toBe('popular from 2.1 % to 4.1 %, by days on sale');
+  expect(own.popularity?.words.replaceAll('\u2009', ' ')).toBe('popular from 2.1 to 4.1 %, by days on sale');
   expect(plainText(own.marks[0]?.reading ?? [])).toContain('(popular from 2.05\u2009%)');
 });
 

@@ -1,7 +1,7 @@
 import type { MenuMixAnswer } from '@/lib/answers/menu-mix-shape';
 import { currencySign, exactMoneyFigure } from '@/lib/format/money';
 import { marginLine, markReading, popularityLine } from '@/lib/format/words/mix-plane';
-import { cutName, shortNames } from '@/lib/format/words/short-names';
+import { cutNames, shortNames } from '@/lib/format/words/short-names';
 import type { MarkShape } from '../mark-shape';
 import type { PlaneFacts, PlaneMark } from './plane-mark';
 
@@ -17,11 +17,11 @@ export function planeFacts(
 ): PlaneFacts {
   const purse = { currency: mix.currency, locale };
   const drawn = mix.items.flatMap((item) => (item.margin === null ? [] : [{ item, margin: item.margin }]));
-  const labels = shortNames(drawn.map(({ item }) => item.item));
+  const labels = cutNames(shortNames(drawn.map(({ item }) => item.item)), LONGEST_LABEL);
   const marks = drawn.map(
     ({ item, margin }, index): PlaneMark => ({
       item: item.item,
-      label: cutName(labels[index] ?? item.item, LONGEST_LABEL),
+      label: labels[index] ?? item.item,
       section: item.section,
       shape: shapes.get(item.section) ?? 'circle',
       share: item.share,
@@ -43,7 +43,10 @@ export function planeFacts(
   return {
     marks,
     sold: mix.totals.sold,
-    popularity: popular.length === 0 ? null : { low, high, words: popularityLine({ low, high }, locale) },
+    popularity:
+      popular.length === 0
+        ? null
+        : { low, high, ...popularityLine({ low, high, shares: mix.items.map(({ share }) => share) }, locale) },
     margin:
       margin === null
         ? null

@@ -27,7 +27,13 @@ export interface PlaneFacts {
   readonly marks: readonly PlaneMark[];
   /** Portions of everything in the mix: share x this x margin is what a dish left. */
   readonly sold: number;
-  readonly popularity: { readonly low: number; readonly high: number; readonly words: string } | null;
+  /** The upright line, or the span of the dishes' own where they were on sale on different days; `short` for little room. */
+  readonly popularity: {
+    readonly low: number;
+    readonly high: number;
+    readonly words: string;
+    readonly short: string;
+  } | null;
   /** The level line: its name at the end in two lines, or its bare value at the axis where there is no room. */
   readonly margin: {
     readonly value: number;

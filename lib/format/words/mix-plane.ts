@@ -1,4 +1,4 @@
-import { figure, perCent } from '../figures';
+import { type Decimals, figure, perCent, perCentFigure } from '../figures';
 import { exactMoneyFigure, money, type Purse } from '../money';
 import { figurePart, namePart, type Part, type Phrase } from '../phrase';
 import { countWord } from '../portions';
@@ -23,11 +23,39 @@ export function contributionAxis(sign: string, short: boolean): string {
   return short ? `curves: ${sign} left in the period` : `${sign} in the period`;
 }
 
-/** Beside the upright threshold: the exact share from which a dish is popular, or the span of the dishes' own. */
-export function popularityLine(shares: { readonly low: number; readonly high: number }, locale: string): string {
-  const exact = { least: 0, most: 3 };
-  if (shares.high - shares.low < 1e-9) return `popular from ${perCent(shares.low, locale, exact)}`;
-  return `popular from ${perCent(shares.low, locale, 1)} to ${perCent(shares.high, locale, 1)}, by days on sale`;
+/** The share from which a dish is popular, or the span of the dishes' own, and the shares that lie on either side of it. */
+export interface Popularity {
+  readonly low: number;
+  readonly high: number;
+  readonly shares: readonly number[];
+}
+
+/** Beside the upright threshold, and shorter for where there is little room. */
+export function popularityLine(
+  popularity: Popularity,
+  locale: string,
+): { readonly words: string; readonly short: string } {
+  const { low, high, shares } = popularity;
+  if (high - low < 1e-9) {
+    const words = `popular from ${perCent(low, locale, thresholdDecimals(low, shares))}`;
+    return { words, short: words };
+  }
+  const from = perCentFigure(low, locale, 1);
+  const to = perCent(high, locale, 1);
+  return { words: `popular from ${from} to ${to}, by days on sale`, short: `popular from ${from} to ${to}` };
+}
+
+const MOST_DECIMALS = 3;
+
+/** All decimals where at most three say it exactly; otherwise as few as leave every dish on its own side of the printed figure. */
+function thresholdDecimals(threshold: number, shares: readonly number[]): Decimals {
+  const rounded = (decimals: number) => Math.round(threshold * 100 * 10 ** decimals) / 10 ** decimals / 100;
+  if (Math.abs(rounded(MOST_DECIMALS) - threshold) < 1e-12) return { least: 0, most: MOST_DECIMALS };
+  for (let decimals = 1; decimals < MOST_DECIMALS; decimals++) {
+    const printed = rounded(decimals);
+    if (shares.every((share) => share >= threshold === share >= printed)) return decimals;
+  }
+  return MOST_DECIMALS;
 }
 
 /** At the end of the level threshold, in two lines. */
