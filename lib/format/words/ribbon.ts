@@ -31,10 +31,10 @@ export function monthState(month: Pick<MonthState, 'closed' | 'running'>): strin
   return month.closed ? 'closed' : 'open';
 }
 
-/** What stands in the cell: the figure, a dash where nothing was sold, a word where it is not known. */
+/** What stands in the cell: the figure, a dash where nothing was sold, a question mark where it is not known: a cell has no room for words. */
 export function monthFigure(month: MonthState, locale: string): string {
   if (month.foodCostPct !== null) return perCentFigure(month.foodCostPct, locale);
-  return month.sold === 0 ? '–' : 'unknown';
+  return month.sold === 0 ? '–' : '?';
 }
 
 /** The full name of the link: month, year, per cent, state. */
@@ -52,5 +52,6 @@ export function monthLinkName(month: MonthState, locale: string): string {
 export function chosenState(month: MonthState, locale: string): string {
   const known = month.coverage;
   const coverage = known === null || known >= 1 ? '' : ` · margins known for ${perCent(known, locale, 0)}`;
-  return `${monthState(month)}${coverage}`;
+  const cost = month.foodCostPct === null && month.sold > 0 ? ' · food cost unknown' : '';
+  return `${monthState(month)}${cost || coverage}`;
 }
