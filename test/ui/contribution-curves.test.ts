@@ -48,7 +48,7 @@ function facts(marks: readonly PlaneMark[], change: Partial<PlaneFacts> = {}): P
 test('planeDomain(facts) holds every mark with its region and both lines', () => {
   const { share, margin } = planeDomain(
     facts([mark(0.1, 8, { share: 0.02, margin: 1 }), mark(0.02, 4)], {
-      popularity: { low: 0.2, high: 0.2, words: '' },
+      popularity: { low: 0.2, high: 0.2, words: '', short: '' },
       margin: { value: 12, words: ['', ''], atAxis: '' },
     }),
   );

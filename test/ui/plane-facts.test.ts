@@ -2,14 +2,22 @@ import { expect, test } from 'vitest';
 import { shapesOfSections } from '@/app/_ui/mark-shape';
 import { planeFacts } from '@/app/_ui/mix-plane/plane-facts';
 import { drawnMarks, namedCurves } from '@/app/_ui/mix-plane/plane-layout';
-import { plotWords } from '@/app/_ui/mix-plane/plane-words';
+import { NARROW } from '@/app/_ui/mix-plane/plane-size';
+import { axisNameX, plotWords, wordBox } from '@/app/_ui/mix-plane/plane-words';
 import { HALF_AXIS } from '@/app/_ui/mix-plane/region';
 import { plainText } from '@/lib/format/phrase';
-import { popularityLine } from '@/lib/format/words/mix-plane';
+import { PLANE, popularityLine } from '@/lib/format/words/mix-plane';
 import { october } from '../format/october';
 
 const shapes = shapesOfSections(october.items.map(({ section }) => section));
 const facts = planeFacts(october, 'en-GB', shapes);
+
+/** October, but with the first dish on sale half the days. */
+const differing = {
+  ...october,
+  items: october.items.map((item, index) => ({ ...item, expected: index === 0 ? 100 : 200 })),
+  thresholds: { ...october.thresholds, popularity: null },
+};
 
 function mark(name: string) {
   const found = facts.marks.find(({ item }) => item === name);
@@ -40,12 +48,7 @@ test('popularityLine(popularity) prints a threshold that has no end with as few 
 });
 
 test('planeFacts(mix) where dishes were on sale on different days gives each its own line', () => {
-  const items = october.items.map((item, index) => ({ ...item, expected: index === 0 ? 100 : 200 }));
-  const own = planeFacts(
-    { ...october, items, thresholds: { ...october.thresholds, popularity: null } },
-    'en-GB',
-    shapes,
-  );
+  const own = planeFacts(differing, 'en-GB', shapes);
   expect(own.marks[0]?.popularFrom).toBeCloseTo(70 / 3412, 12);
   expect(own.popularity?.low).toBeCloseTo(70 / 3412, 12);
   expect(own.popularity?.high).toBeCloseTo(140 / 3412, 12);
@@ -95,13 +98,56 @@ test('namedCurves(curves, nameOf, plot) leaves out names that would touch, the l
 test('plotWords(facts, marks) move out of the way of marks, and name the upright line where it is free', () => {
   const plot = { x: 50, y: 30, width: 800, height: 500 };
   const scales = { x: (share: number) => 50 + share * 5000, y: (margin: number) => 530 - margin * 50 };
+  const size = { width: 900, height: 590 };
   const measured = (text: string) => text.length * 7;
   const [one] = drawnMarks(facts, scales, plot);
   if (!one) throw new Error('no mark');
-  const clear = plotWords(facts, [], scales, plot, measured);
+  const clear = plotWords(facts, [], scales, plot, size, measured);
   expect(clear.map(({ key }) => key)).toEqual(['popular', 'puzzle', 'star', 'dog', 'plowhorse']);
   const inTheWay = clear.map(({ x, y, anchor }) => ({ ...one, x: anchor === 'end' ? x - 10 : x + 10, y: y - 6 }));
-  plotWords(facts, inTheWay, scales, plot, measured).forEach((word, index) => {
+  plotWords(facts, inTheWay, scales, plot, size, measured).forEach((word, index) => {
     expect([word.x, word.y]).not.toEqual([clear[index]?.x, clear[index]?.y]);
   });
+});
+
+test('plotWords(facts, marks) on a phone without a free place names the upright line under the axis, never outside', () => {
+  const plot = { x: 50, y: 40, width: 302, height: 340 };
+  const scales = { x: (share: number) => 50 + share * 2800, y: (margin: number) => 380 - margin * 20 };
+  const measured = (text: string) => text.length * 6.4;
+  const own = planeFacts(differing, 'en-GB', shapes);
+  const drawn = drawnMarks(own, scales, plot);
+  const [one] = drawn;
+  if (!one) throw new Error('no mark');
+  const everywhere = Array.from({ length: 300 }, (_, at) => ({
+    ...one,
+    x: 50 + 15 * (at % 20),
+    y: 40 + 22 * (at / 20),
+  }));
+  const [popular, ...classes] = plotWords(own, everywhere, scales, plot, NARROW, measured);
+  if (!popular) throw new Error('no name');
+  expect(popular.y).toBe(426);
+  expect(popular.text.replaceAll('\u2009', ' ')).toBe('popular from 2.1 to 4.1 %');
+  for (const word of [popular, ...classes]) {
+    const box = wordBox(word, measured);
+    expect(box.x).toBeGreaterThanOrEqual(0);
+    expect(box.x + box.width).toBeLessThanOrEqual(NARROW.width);
+  }
+  const nameX = axisNameX([popular], NARROW, plot, measured);
+  expect(nameX + measured(PLANE.shareAxis)).toBeLessThan(wordBox(popular, measured).x);
+  expect(axisNameX(classes, NARROW, plot, measured)).toBe(plot.x);
+});
+
+// Its own line at 70 / 3,412 = 2.052 % of 5,000 px a unit: 102.58 px; that of all others at 205.16 px.
+test('drawnMarks(facts) of dishes with lines of their own draws each, through the region where the dish is on it', () => {
+  const plot = { x: 0, y: 0, width: 1000, height: 700 };
+  const scales = { x: (share: number) => share * 5000, y: (margin: number) => 700 - margin * 50 };
+  const drawn = drawnMarks(planeFacts(differing, 'en-GB', shapes), scales, plot);
+  expect(drawn[0]?.ownLine?.x).toBeCloseTo(102.58, 2);
+  const rye = drawn.find(({ mark: one }) => one.item === 'Rye choux, hay cream');
+  expect(rye?.ownLine?.x).toBeCloseTo(205.16, 2);
+  expect(rye?.ownLine?.isNeeded).toBe(true);
+  expect(rye?.doubtPath).toContain('M205.1');
+  expect((rye?.ownLine?.bottom ?? 0) - (rye?.ownLine?.top ?? 0)).toBeGreaterThan(2 * (rye?.region?.ry ?? 0));
+  expect(drawn.filter(({ mark: one, ownLine }) => ownLine?.isNeeded && !one.doubtful)).toEqual([]);
+  expect(drawnMarks(facts, scales, plot).every(({ ownLine }) => ownLine === null)).toBe(true);
 });

@@ -6,6 +6,7 @@ import { HowToRead } from '../../_ui/mix-notes/how-to-read';
 import { MixNotes } from '../../_ui/mix-notes/mix-notes';
 import { MixPlane } from '../../_ui/mix-plane/mix-plane';
 import { planeFacts } from '../../_ui/mix-plane/plane-facts';
+import { hasOwnLines } from '../../_ui/mix-plane/plane-mark';
 import { Said } from '../../_ui/said';
 import { type Asked, mixOf, periodsOf } from './asked';
 import styles from './menu.module.css';
@@ -21,7 +22,7 @@ export async function PicturePanel({ asked }: { asked: Asked }) {
   const { locale } = periods.answer;
   const shapes = shapesOfSections([...whole.answer.items, ...mix.answer.items].map(({ section }) => section));
   const facts = planeFacts(mix.answer, locale, shapes);
-  const shown = [...shapes].filter(([section]) => facts.marks.some((mark) => mark.section === section));
+  const shown = [...shapes].filter(([section]) => mix.answer.items.some((item) => item.section === section));
   const missing = notDrawn(
     facts.marks.length === 0 ? [] : mix.answer.items.filter(({ margin, sold }) => margin === null && sold > 0),
     locale,
@@ -53,7 +54,9 @@ export async function PicturePanel({ asked }: { asked: Asked }) {
         </figcaption>
       </figure>
       <MixNotes mix={mix.answer} locale={locale} />
-      {facts.marks.length > 0 && <HowToRead hasRegions={mix.answer.resamples !== null} />}
+      {facts.marks.length > 0 && (
+        <HowToRead hasRegions={mix.answer.resamples !== null} hasOwnLines={hasOwnLines(facts)} />
+      )}
     </div>
   );
 }

@@ -2,8 +2,9 @@ import { NOTES } from '@/lib/format/words/mix-notes';
 import { markPath } from '../mark-shape';
 import styles from './mix-notes.module.css';
 
-/** The key to the regions: one that lies clear, one that crosses a line. */
-export function RegionKey() {
+/** The key to the regions: one that lies clear, one that crosses a line, which may be its own between the two dashed ones. */
+export function RegionKey({ hasOwnLines }: { hasOwnLines: boolean }) {
+  const doubtful = hasOwnLines ? NOTES.doubtfulOwn : NOTES.doubtful;
   return (
     <svg
       className={styles.key}
@@ -11,7 +12,7 @@ export function RegionKey() {
       height="74"
       viewBox="0 0 288 74"
       role="img"
-      aria-label={`${NOTES.settled}, ${NOTES.doubtful}`}
+      aria-label={`${NOTES.settled}, ${doubtful}`}
     >
       <defs>
         <pattern id="key-hatch" width="4" height="4" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
@@ -25,13 +26,20 @@ export function RegionKey() {
       <path className={styles.mark} transform="translate(62 26)" d={markPath('square')} />
       <ellipse className={styles.region} cx="206" cy="26" rx="56" ry="17" />
       <ellipse cx="206" cy="26" rx="56" ry="17" fill="url(#key-hatch)" clipPath="url(#key-beyond)" />
-      <line className={styles.line} x1="206" x2="206" y1="2" y2="52" />
+      {hasOwnLines ? (
+        <>
+          <path className={styles.bandLine} d="M140 2V52M272 2V52" />
+          <line className={styles.line} x1="206" x2="206" y1="5" y2="47" />
+        </>
+      ) : (
+        <line className={styles.line} x1="206" x2="206" y1="2" y2="52" />
+      )}
       <path className={styles.hollow} transform="translate(188 26)" d={markPath('square')} />
       <text x="62" y="68" textAnchor="middle">
         {NOTES.settled}
       </text>
       <text x="206" y="68" textAnchor="middle">
-        {NOTES.doubtful}
+        {doubtful}
       </text>
     </svg>
   );

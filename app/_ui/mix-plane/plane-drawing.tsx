@@ -15,7 +15,7 @@ import { drawnCurves, drawnMarks, namedCurves } from './plane-layout';
 import type { PlaneFacts } from './plane-mark';
 import { PlaneMarks } from './plane-marks';
 import type { PlaneSize } from './plane-size';
-import { type MeasuredText, plotWords } from './plane-words';
+import { axisNameX, axisNameY, type MeasuredText, plotWords } from './plane-words';
 
 /** Everything in the plot: curves, regions, lines, words, labels, marks. Stands inside the chart and takes its scales from it. */
 export function PlaneDrawing({
@@ -39,11 +39,12 @@ export function PlaneDrawing({
     if (!plot || !xScale || !yScale) return null;
     const scales = { x: (share: number) => xScale(share) ?? 0, y: (margin: number) => yScale(margin) ?? 0 };
     const marks = drawnMarks(facts, scales, plot);
-    const words = measured ? plotWords(facts, marks, scales, plot, measured) : [];
+    const words = measured ? plotWords(facts, marks, scales, plot, size, measured) : [];
     const labels = measured ? placedLabels(marks, facts, scales, plot, words, size, measured) : [];
     const curves = drawnCurves(domain, facts.sold, scales, size.namesMargin ? 6 : 4);
     const names = namedCurves(curves, (level) => figure(level, facts.locale, { least: 0, most: 2 }), plot);
-    return { scales, marks, words, labels, curves, names };
+    const nameX = measured ? axisNameX(words, size, plot, measured) : plot.x;
+    return { scales, marks, words, labels, curves, names, nameX };
   }, [plot, xScale, yScale, facts, domain, size, measured]);
   if (!plot || !drawn) return null;
   const chosen = choice?.chosen === null || choice?.chosen === undefined ? undefined : drawn.marks[choice.chosen];
@@ -66,7 +67,7 @@ export function PlaneDrawing({
       <text className={styles.tick} x="0" y="12">
         {marginAxis(facts.currencySign)}
       </text>
-      <text className={styles.tick} x={plot.x} y={size.height - 4}>
+      <text className={styles.tick} x={drawn.nameX} y={axisNameY(size)}>
         {PLANE.shareAxis}
       </text>
       <text
@@ -97,6 +98,12 @@ export function PlaneDrawing({
               d={`M${plot.x - 6} ${chosen.y}H${chosen.x - 10}M${chosen.x} ${chosen.y + 10}V${plot.y + plot.height + 8}`}
             />
             <circle cx={chosen.x} cy={chosen.y} r="10" />
+            {chosen.ownLine && (
+              <path
+                className={styles.chosenLine}
+                d={`M${chosen.ownLine.x} ${chosen.ownLine.top}V${chosen.ownLine.bottom}`}
+              />
+            )}
           </g>
         )}
       </PlaneMarks>

@@ -1,6 +1,6 @@
 import styles from './mix-plane.module.css';
 import type { DrawnMark, Scales } from './plane-layout';
-import type { PlaneFacts } from './plane-mark';
+import { hasOwnLines, type PlaneFacts } from './plane-mark';
 import type { PlaneSize } from './plane-size';
 import type { DrawnWord } from './plane-words';
 import type { Box } from './region';
@@ -27,8 +27,10 @@ export function PlaneFrame({
   const floor = plot.y + plot.height + 8;
   const right = plot.x + plot.width;
   const level = facts.margin ? scales.y(facts.margin.value) : null;
-  const uprights = facts.popularity ? [...new Set([facts.popularity.low, facts.popularity.high])].map(scales.x) : [];
-  const isBand = uprights.length > 1;
+  const { popularity } = facts;
+  const ends = popularity ? (hasOwnLines(facts) ? [popularity.low, popularity.high] : [popularity.high]) : [];
+  const uprights = ends.map(scales.x);
+  const isBand = hasOwnLines(facts);
   return (
     <g>
       <path className={styles.axis} d={`M${left} ${plot.y}V${plot.y + plot.height}M${plot.x} ${floor}H${right}`} />
@@ -37,6 +39,19 @@ export function PlaneFrame({
       {uprights.map((x) => (
         <line key={x} className={isBand ? styles.bandLine : styles.line} x1={x} x2={x} y1={plot.y} y2={floor} />
       ))}
+      {marks.map(
+        ({ mark, ownLine }) =>
+          ownLine?.isNeeded && (
+            <line
+              key={mark.item}
+              className={styles.line}
+              x1={ownLine.x}
+              x2={ownLine.x}
+              y1={Math.max(plot.y, ownLine.top)}
+              y2={Math.min(floor, ownLine.bottom)}
+            />
+          ),
+      )}
       {level !== null && <line className={styles.line} x1={left} x2={right} y1={level} y2={level} />}
       {facts.margin && level !== null && size.namesMargin && (
         <text className={styles.lineName} x={right + 8} y={level - 1}>

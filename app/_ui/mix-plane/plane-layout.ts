@@ -1,6 +1,6 @@
 import { type Curve, contributionCurves } from './contribution-curves';
 import type { PlaneDomain } from './plane-domain';
-import type { PlaneFacts, PlaneMark } from './plane-mark';
+import { hasOwnLines, type PlaneFacts, type PlaneMark } from './plane-mark';
 import { type Box, beyond, boxPath, type Ellipse, HALF_AXIS, meets } from './region';
 
 /** How the chart turns a share and a margin into px. */
@@ -16,10 +16,24 @@ export interface DrawnMark {
   readonly region: Ellipse | null;
   /** What of the region is hatched: the path of all that is not the dish's own class; null where nothing is. */
   readonly doubtPath: string | null;
+  /** Its own line of popularity, as an upright stroke at the mark's height; null where all dishes share one line. */
+  readonly ownLine: OwnLine | null;
 }
 
+export interface OwnLine {
+  readonly x: number;
+  readonly top: number;
+  readonly bottom: number;
+  /** It runs through the region of a dish on the line, so that the hatching beyond it would not be understood without it. */
+  readonly isNeeded: boolean;
+}
+
+const STROKE = { least: 12, over: 4 } as const;
+
 /** Where every mark stands, how far its region reaches, and which part of that lies beyond a line. */
-export function drawnMarks({ marks, margin }: PlaneFacts, { x, y }: Scales, plot: Box): readonly DrawnMark[] {
+export function drawnMarks(facts: PlaneFacts, { x, y }: Scales, plot: Box): readonly DrawnMark[] {
+  const { marks, margin } = facts;
+  const isOwn = hasOwnLines(facts);
   return marks.map((mark) => {
     const at = { x: x(mark.share), y: y(mark.margin) };
     const { spread } = mark;
@@ -28,8 +42,20 @@ export function drawnMarks({ marks, margin }: PlaneFacts, { x, y }: Scales, plot
       rx: HALF_AXIS * Math.abs(x(mark.share + spread.share) - at.x),
       ry: HALF_AXIS * Math.abs(y(mark.margin + spread.margin) - at.y),
     };
-    return { mark, ...at, region, doubtPath: region && doubtPath(mark, region, margin, { x, y }, plot) };
+    return {
+      mark,
+      ...at,
+      region,
+      doubtPath: region && doubtPath(mark, region, margin, { x, y }, plot),
+      ownLine: isOwn && mark.popularFrom !== null ? ownLine(mark, x(mark.popularFrom), at, region) : null,
+    };
   });
+}
+
+function ownLine({ doubtful }: PlaneMark, x: number, at: { x: number; y: number }, region: Ellipse | null): OwnLine {
+  const half = Math.max(STROKE.least, (region?.ry ?? 0) + STROKE.over);
+  const isNeeded = doubtful && region !== null && Math.abs(x - at.x) < region.rx;
+  return { x, top: at.y - half, bottom: at.y + half, isNeeded };
 }
 
 function doubtPath(

@@ -22,6 +22,11 @@ export interface PlaneMark {
   readonly reading: Phrase;
 }
 
+/** Whether the dishes have lines of popularity of their own, between the two that are drawn. */
+export function hasOwnLines({ popularity }: Pick<PlaneFacts, 'popularity'>): boolean {
+  return popularity !== null && popularity.high - popularity.low > 1e-9;
+}
+
 /** All that the picture is drawn from. */
 export interface PlaneFacts {
   readonly marks: readonly PlaneMark[];

@@ -1,6 +1,8 @@
+import { PLANE } from '@/lib/format/words/mix-plane';
 import { overlap } from './label-clashes';
 import type { DrawnMark, Scales } from './plane-layout';
 import type { PlaneFacts } from './plane-mark';
+import type { PlaneSize } from './plane-size';
 import type { Box } from './region';
 
 /** The width of a text as it will be drawn, in px. */
@@ -27,12 +29,32 @@ const CORNER_STEPS = [
   [80, 0],
 ] as const;
 
-/** The words that stand in the plot: the classes in the corners, and the name of the upright line where it covers no mark. */
+/** Between two texts in one line, px. */
+const APART = 14;
+const BELOW = 4;
+
+/** Height of the line under the axis, which names it, and holds the name of the upright line where the plot has no place for it. */
+export function axisNameY(size: Pick<PlaneSize, 'height'>): number {
+  return size.height - BELOW;
+}
+
+/** Where the name of the share axis begins: under the axis' own beginning, or further left where another name shares its line. */
+export function axisNameX(words: readonly DrawnWord[], size: PlaneSize, plot: Box, measured: MeasuredText): number {
+  const beside = words.find(({ kind, y }) => kind === 'line' && y === axisNameY(size));
+  if (!beside) return plot.x;
+  return Math.max(0, Math.min(plot.x, wordBox(beside, measured).x - APART - measured(PLANE.shareAxis, false)));
+}
+
+/**
+ * The words that stand in the plot: the classes in the corners, and the name of the upright line where it covers no mark and no class.
+ * Where there is no such place it stands under the axis, at the right.
+ */
 export function plotWords(
   { popularity, margin }: PlaneFacts,
   marks: readonly DrawnMark[],
   { x }: Scales,
   plot: Box,
+  size: Pick<PlaneSize, 'width' | 'height'>,
   measured: MeasuredText,
 ): readonly DrawnWord[] {
   if (!popularity || !margin) return [];
@@ -58,17 +80,27 @@ export function plotWords(
     corner('plowhorse', false, false),
   ];
   const heights = [bottom - 6, bottom - 28, plot.y + 14, plot.y + 36, bottom - 50, plot.y + 58];
-  const places = heights.flatMap((y): DrawnWord[] => [
-    { key: 'popular', text: popularity.words, x: x(popularity.high) + 6, y, anchor: 'start', kind: 'line' },
-    { key: 'popular', text: popularity.words, x: x(popularity.low) - 6, y, anchor: 'end', kind: 'line' },
-  ]);
+  const places = [popularity.words, popularity.short].flatMap((text) =>
+    heights.flatMap((y): DrawnWord[] => [
+      { key: 'popular', text, x: x(popularity.high) + 6, y, anchor: 'start', kind: 'line' },
+      { key: 'popular', text, x: x(popularity.low) - 6, y, anchor: 'end', kind: 'line' },
+    ]),
+  );
   const blocked = [...corners.map((word) => wordBox(word, measured)), ...taken];
   const isFree = (word: DrawnWord) => {
     const box = wordBox(word, measured);
     return box.x >= plot.x && box.x + box.width <= right && !blocked.some((other) => overlap(box, other, 4));
   };
-  const popular = places.find(isFree) ?? places[0];
-  return popular ? [popular, ...corners] : corners;
+  const room = size.width - plot.x - measured(PLANE.shareAxis, false) - APART;
+  const under: DrawnWord = {
+    key: 'popular',
+    text: measured(popularity.words, false) <= room ? popularity.words : popularity.short,
+    x: size.width,
+    y: axisNameY(size),
+    anchor: 'end',
+    kind: 'line',
+  };
+  return [places.find(isFree) ?? under, ...corners];
 }
 
 function markBox({ x, y }: DrawnMark): Box {

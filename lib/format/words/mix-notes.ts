@@ -9,10 +9,15 @@ export const NOTES = {
   howToRead: 'How to read it',
   settled: 'settled',
   doubtful: 'on the line',
+  doubtfulOwn: 'on its own line',
   costNext: 'Cost these next',
   missing: 'What is missing',
   regions:
     'Round each dish, how far its share and margin could have fallen by chance. A region that crosses a line means: at least one resample in ten lands on the other side. That part is hatched.',
+  regionsOwn:
+    'Round each dish, how far its share and margin could have fallen by chance. A region that crosses its own line, or the level one, means: at least one resample in ten lands on the other side. That part is hatched.',
+  ownLines:
+    'Dishes were on sale on different days, so each is popular from a share of its own, between the two dashed lines. A dish on the line shows its own as a short stroke, any other dish when you choose it.',
   curves: 'Pale curves join equal sums for the period.',
   curvesAndChance:
     'Pale curves join equal sums for the period. Chance in the sales only is meant, not error in the costs.',
