@@ -1,5 +1,6 @@
 import { createServer, type Server } from 'node:http';
 import next from 'next';
+import { refusesPath } from './undecodable-path';
 
 /** How long requests under way may take to finish when the program stops. */
 const PATIENCE_MS = 10_000;
@@ -25,7 +26,9 @@ export async function serve(port: number): Promise<WebServer> {
   const app = next({ dev: false, dir: process.cwd(), hostname: '127.0.0.1', port });
   await app.prepare();
   const answer = app.getRequestHandler();
-  const server = createServer((request, response) => void answer(request, response));
+  const server = createServer((request, response) => {
+    if (!refusesPath(request, response)) void answer(request, response);
+  });
   await new Promise<void>((resolve, reject) => server.on('error', reject).listen(port, '127.0.0.1', resolve));
   const address = server.address();
   const taken = address !== null && typeof address === 'object' ? address.port : port;

@@ -1,11 +1,22 @@
 import { NextResponse } from 'next/server';
-import { type Answered, type Problem, troubled } from '@/lib/answers/problem';
+import { type Answered, type Problem, refused, troubled } from '@/lib/answers/problem';
+import { noSuchFormat } from '@/lib/format/words/address-problems';
 
-function problemResponse(problem: Problem): Response {
+export function problemResponse(problem: Problem, headers: Readonly<Record<string, string>> = {}): Response {
   return NextResponse.json(problem, {
     status: problem.status,
-    headers: { 'content-type': 'application/problem+json' },
+    headers: { ...headers, 'content-type': 'application/problem+json' },
   });
+}
+
+const FORMATS = ['json', 'csv'] as const;
+
+/** Why the format that ?format= names cannot be had; null where it can, or none is named. */
+function wrongFormat(request: Request): Problem | null {
+  const format = new URL(request.url).searchParams.get('format');
+  if (format === null || FORMATS.some((known) => known === format)) return null;
+  const words = noSuchFormat(format, FORMATS);
+  return refused(400, words, [{ name: 'format', value: format, text: words.detail }]).problem;
 }
 
 /** Whether the request wants a spreadsheet's format: ?format=csv, or an Accept header that names it. */
@@ -21,6 +32,8 @@ export async function respond<T>(
   csv?: { readonly file: string; readonly text: (answer: T) => string },
 ): Promise<Response> {
   try {
+    const wrong = csv ? wrongFormat(request) : null;
+    if (wrong) return problemResponse(wrong);
     const result = await question();
     if (!result.ok) return problemResponse(result.problem);
     if (!csv || !wantsCsv(request)) return NextResponse.json(result.answer);

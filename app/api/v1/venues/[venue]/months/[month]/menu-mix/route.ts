@@ -2,9 +2,17 @@ import { menuMixCsv } from '@/lib/answers/answer-csv';
 import { menuMixAnswer } from '@/lib/answers/menu-mix';
 import { currentAsker } from '@/lib/session/asker';
 import { askedOf, type PeriodParams } from '../../../../../asked';
+import { withOptions } from '../../../../../known-options';
+import { onlyGet, optionsOfGet } from '../../../../../not-served';
 import { respond } from '../../../../../respond';
 
 export async function GET(request: Request, params: PeriodParams): Promise<Response> {
   const asked = await askedOf(request, params);
-  return respond(request, () => menuMixAnswer(currentAsker(), asked), { file: 'menu-mix', text: menuMixCsv });
+  return respond(
+    request,
+    () => withOptions(request, ['section', 'model', 'format'], () => menuMixAnswer(currentAsker(), asked)),
+    { file: 'menu-mix', text: menuMixCsv },
+  );
 }
+
+export { onlyGet as DELETE, onlyGet as PATCH, onlyGet as POST, onlyGet as PUT, optionsOfGet as OPTIONS };
