@@ -150,6 +150,19 @@ describe('costPeriod: issues', () => {
     expect(issuesIn(book.facts()).map(({ code }) => code)).toEqual(['no-price']);
   });
 
+  test('costPeriod(a price missing only while no recipe in force asks for it) is no issue', () => {
+    const book = new Book();
+    const [almond, hazelnut] = ['Almond', 'Hazelnut'].map((name) => book.item('ingredient', name)) as [ItemId, ItemId];
+    for (const nut of [almond, hazelnut]) book.ingredientVersion(nut, 'g');
+    book.price(book.offer(almond, 1, 1, 'g'), 1, { kind: 'agreed', to: '2026-10-15' });
+    book.price(book.offer(hazelnut, 1, 1, 'g'), 1, { from: '2026-10-16' });
+    const tart = book.dish('Tart', {}, [1, 'g', almond]);
+    book.recipe(tart, { from: '2026-10-16' }, [1, 'g', hazelnut]);
+    book.menu(tart, 9);
+    expect(issuesIn(book.facts())).toEqual([]);
+    expect([costOn(book.facts(), tart, '2026-10-15'), costOn(book.facts(), tart, '2026-10-16')]).toEqual([1, 1]);
+  });
+
   test('costPeriod(something sold only, and late) asks from the first segment in which it is sold', () => {
     const book = new Book();
     const almond = book.item('ingredient', 'Almond');

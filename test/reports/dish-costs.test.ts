@@ -60,6 +60,21 @@ describe('dishCosts', () => {
     expect(costsOf(book).items[0]?.plateCost).toBeCloseTo(5 / 3, 12);
   });
 
+  test('dishCosts(a channel) has a row where it was on the menu on some days, or served one portion or one comp', () => {
+    const book = new Book();
+    const tart = book.dish('Tart', { estimatedCost: 3 });
+    book.menu(tart, 10, { channel: 'a' });
+    book.menu(tart, null, { channel: 'a', from: '2026-10-10' });
+    book.sell(tart, '2026-10-02', 1, 9, { channel: 'b' });
+    book.sell(tart, '2026-10-02', 0, 0, { channel: 'c', comps: 1 });
+    book.sell(tart, '2026-10-02', 0, 0, { channel: 'd' });
+    expect(costsOf(book).items.map(({ channel, sold }) => [channel, sold])).toEqual([
+      ['a', 0],
+      ['b', 1],
+      ['c', 0],
+    ]);
+  });
+
   test('dishCosts(a half-known plate) has its floor; issues name what is missing and what stands in', () => {
     const book = new Book();
     const lines = [

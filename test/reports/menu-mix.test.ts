@@ -180,6 +180,16 @@ describe('menuMix: figures', () => {
     expect(mix.costNext).toEqual([]);
   });
 
+  test('menuMix(on the menu, none sold) goes by its days on sale, even a single one; by its days on the menu where nothing was traded', () => {
+    const book = new Book();
+    const unsold = book.dish('Unsold', { estimatedCost: 1 });
+    book.menu(unsold, 10, { from: '2026-10-30' });
+    book.menu(unsold, 16, { from: '2026-10-31' });
+    expect(itemNamed(mixOf(book), 'Unsold').netPrice).toBe(13);
+    book.sell(book.dish('Other', { estimatedCost: 1 }), '2026-10-30', 1, 9);
+    expect(itemNamed(mixOf(book), 'Unsold').netPrice).toBe(10);
+  });
+
   test('menuMix(nothing sold at all) is an issue, with costs over the days on the menu and no classes', () => {
     const book = new Book();
     dish(book, 'A', 4);
@@ -458,5 +468,16 @@ describe('menuMix: sections', () => {
     ] as const;
     for (const [name, cost, count] of sold) book.sell(dish(book, name, cost), '2026-10-01', count, count * 10);
     expect(mixOf(book).items.map(({ item }) => item)).toEqual(['C', 'A', 'B', 'Y', 'X', 'Z']);
+    expect(mixOf(book).costNext.map(({ item }) => item)).toEqual(['Y', 'X', 'Z']);
+  });
+
+  test('menuMix(items without a margin) stand last, whatever their names, and a single portion is a share of all', () => {
+    const book = new Book();
+    book.sell(dish(book, 'A', null), '2026-10-01', 1, 10);
+    expect(mixOf(book)).toMatchObject({ coverage: 0, costNext: [{ item: 'A', share: 1 }], items: [{ share: 1 }] });
+    book.sell(dish(book, 'B', 12), '2026-10-01', 1, 10);
+    book.sell(dish(book, 'C', null), '2026-10-01', 1, 10);
+    book.sell(dish(book, 'D', 4), '2026-10-01', 1, 10);
+    expect(mixOf(book).items.map(({ item }) => item)).toEqual(['D', 'B', 'A', 'C']);
   });
 });
