@@ -14,7 +14,8 @@ export type PeriodRefusal =
   | 'no-such-month'
   | 'no-such-week'
   | 'no-such-day'
-  | 'end-not-after-start'
+  | 'no-days' // the end is excluded, and it is the start
+  | 'end-before-start'
   | 'far-year' // outside the years that books are kept in
   | 'no-such-number' // the venue's calendar has fewer periods in a year
   | 'needs-calendar'; // a numbered period, where months are kept
@@ -47,7 +48,8 @@ export function periodNamed(name: string, calendar: Calendar = 'months'): Period
   const from = parseDay(days[1] ?? '');
   const to = parseDay(days[2] ?? '');
   if (from === null || to === null) return refused('no-such-day');
-  return to > from ? read(text, from, to) : refused('end-not-after-start');
+  if (to <= from) return refused(to === from ? 'no-days' : 'end-before-start');
+  return read(text, from, to);
 }
 
 function monthNamed(name: string, year: number, month: number): PeriodReading {

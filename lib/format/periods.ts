@@ -4,10 +4,15 @@ const MONTH = /^\d{4}-\d{2}$/;
 const WEEK = /^(\d{4})-W(\d{2})$/;
 const FOUR_WEEKS = /^(\d{4})-P(\d{2})$/;
 
-function dated(isoDay: string, locale: string, parts: Intl.DateTimeFormatOptions): string {
+/** Names of days and months are English like every other word; an English locale sets their order, any other only figures. */
+function spoken(locale: string): string {
+  return /^en\b/i.test(locale) ? locale : 'en-GB';
+}
+
+function dated(isoDay: string, locale: string, parts: Intl.DateTimeFormatOptions): string | null {
   const day = parseDay(isoDay);
-  if (day === null) return isoDay;
-  return new Intl.DateTimeFormat(locale, {
+  if (day === null) return null;
+  return new Intl.DateTimeFormat(spoken(locale), {
     ...parts,
     calendar: 'gregory',
     numberingSystem: 'latn',
@@ -15,19 +20,19 @@ function dated(isoDay: string, locale: string, parts: Intl.DateTimeFormatOptions
   }).format(dateOfDay(day));
 }
 
-/** 2026-10-02 as 2 October 2026. */
+/** 2026-10-02 as 2 October 2026; a text that is no day is handed back as it is. */
 export function dayName(isoDay: string, locale: string): string {
-  return dated(isoDay, locale, { day: 'numeric', month: 'long', year: 'numeric' });
+  return dated(isoDay, locale, { day: 'numeric', month: 'long', year: 'numeric' }) ?? isoDay;
 }
 
-/** 2026-10 as October 2026. */
+/** 2026-10 as October 2026; a text that is no month is handed back as it is. */
 export function monthName(month: string, locale: string): string {
-  return dated(`${month}-01`, locale, { month: 'long', year: 'numeric' });
+  return dated(`${month}-01`, locale, { month: 'long', year: 'numeric' }) ?? month;
 }
 
 /** 2026-10 as Oct, at most three letters, for a cell of the ribbon. */
 export function monthAbbreviation(month: string, locale: string): string {
-  return dated(`${month}-01`, locale, { month: 'short' }).replace('.', '').slice(0, 3);
+  return (dated(`${month}-01`, locale, { month: 'short' }) ?? month).replace('.', '').slice(0, 3);
 }
 
 /**
@@ -42,7 +47,8 @@ export function periodName(period: string, locale: string): string {
   if (fourWeeks) return `Period ${Number(fourWeeks[2])} of ${fourWeeks[1]}`;
   const [from = '', to] = period.split('..');
   const end = to === undefined ? null : parseDay(to);
-  if (end === null || parseDay(from) === null) return period;
+  const start = parseDay(from);
+  if (end === null || start === null || end <= start) return period;
   const last = new Date(dateOfDay(end).getTime() - 86_400_000).toISOString().slice(0, 10);
   return from === last ? dayName(from, locale) : `${dayName(from, locale)} to ${dayName(last, locale)}`;
 }

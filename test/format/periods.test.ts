@@ -2,16 +2,17 @@ import { expect, test } from 'vitest';
 import { dayName, monthAbbreviation, monthName, periodName } from '@/lib/format/periods';
 import { countWord, portions, portionsFigure } from '@/lib/format/portions';
 
-test('monthName(month, locale) and dayName(day, locale) speak the locale', () => {
+test('monthName(month, locale) and dayName(day, locale) speak English, in the order of an English locale', () => {
   expect(monthName('2026-10', 'en-GB')).toBe('October 2026');
-  expect(monthName('2026-10', 'de-DE')).toBe('Oktober 2026');
+  expect(monthName('2026-10', 'de-DE')).toBe('October 2026');
   expect(dayName('2026-10-02', 'en-GB')).toBe('2 October 2026');
   expect(dayName('2026-10-02', 'en-US')).toBe('October 2, 2026');
+  expect(dayName('2026-10-02', 'ja-JP')).toBe('2 October 2026');
 });
 
 test('monthAbbreviation(month, locale) has three letters and no point', () => {
   expect(monthAbbreviation('2026-09', 'en-GB')).toBe('Sep');
-  expect(monthAbbreviation('2026-10', 'de-DE')).toBe('Okt');
+  expect(monthAbbreviation('2026-10', 'de-DE')).toBe('Oct');
 });
 
 test('periodName(period, locale) names months, weeks, thirteenths and ranges, of which the end is excluded', () => {
@@ -20,7 +21,17 @@ test('periodName(period, locale) names months, weeks, thirteenths and ranges, of
   expect(periodName('2026-P10', 'en-GB')).toBe('Period 10 of 2026');
   expect(periodName('2026-10-01..2026-10-15', 'en-GB')).toBe('1 October 2026 to 14 October 2026');
   expect(periodName('2026-10-01..2026-10-02', 'en-GB')).toBe('1 October 2026');
-  expect(periodName('nonsense', 'en-GB')).toBe('nonsense');
+});
+
+test('periodName(no period, locale) is the text as it was given', () => {
+  for (const text of [
+    'nonsense',
+    '2026-13',
+    '2026-10-05..2026-10-05',
+    '2026-10-05..2026-10-01',
+    '2026-02-30..2026-03-02',
+  ])
+    expect(periodName(text, 'en-GB')).toBe(text);
 });
 
 test('portions(count, locale) counts one and many', () => {

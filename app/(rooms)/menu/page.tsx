@@ -5,7 +5,7 @@ import { periodName } from '@/lib/format/periods';
 import { mixTitle, NO_SALES, pageTitle, problemState, SHELL } from '@/lib/format/words/shell';
 import { RibbonWait } from '../../_ui/period-ribbon/ribbon-wait';
 import { State } from '../../_ui/state';
-import { type Asked, asked, menuHref, periodsOf } from './asked';
+import { type Asked, asked, menuHref, mixOf, periodsOf } from './asked';
 import { FootPanel } from './foot-panel';
 import styles from './menu.module.css';
 import { PicturePanel } from './picture-panel';
@@ -15,16 +15,19 @@ import { SentencePanel } from './sentence-panel';
 import { TablePanel } from './table-panel';
 import { PictureWait, SentenceWait, TableWait } from './waits';
 
-async function localeOf(venue: string | null): Promise<string> {
-  const periods = await periodsOf(venue);
-  return periods.ok ? periods.answer.locale : 'en';
+/** What the page is about: the mix of a period, or why there is none. */
+async function titleOf({ venue, month, section }: Asked): Promise<string> {
+  const [mix, periods] = await Promise.all([mixOf(venue, month, section), periodsOf(venue)]);
+  const problem = !periods.ok ? periods.problem : !mix.ok ? mix.problem : null;
+  if (problem || !periods.ok) return problem?.title ?? SHELL.mix;
+  return mixTitle(periodName(month, periods.answer.locale));
 }
 
 export async function generateMetadata({ searchParams }: PageProps<'/menu'>): Promise<Metadata> {
   const query = await searchParams;
   const month = asked(query, 'month');
   if (month === null) return {};
-  return { title: pageTitle(mixTitle(periodName(month, await localeOf(asked(query, 'venue'))))) };
+  return { title: pageTitle(await titleOf({ venue: asked(query, 'venue'), section: asked(query, 'section'), month })) };
 }
 
 /** The menu mix of a period: sentence, picture, table. Without a month it goes to the latest one with sales. */
@@ -42,7 +45,7 @@ export default async function MenuPage({ searchParams }: PageProps<'/menu'>) {
       </Suspense>
       <main id="main" className="wrap" tabIndex={-1}>
         <Suspense fallback={<h1 className="unseen">{SHELL.mix}</h1>}>
-          <Heading month={month} venue={venue} />
+          <Heading asked={question} />
         </Suspense>
         <Suspense fallback={<div className={styles.sections} />}>
           <SectionLinks asked={question} />
@@ -64,8 +67,8 @@ export default async function MenuPage({ searchParams }: PageProps<'/menu'>) {
   );
 }
 
-async function Heading({ month, venue }: { month: string; venue: string | null }) {
-  return <h1 className="unseen">{mixTitle(periodName(month, await localeOf(venue)))}</h1>;
+async function Heading({ asked }: { asked: Asked }) {
+  return <h1 className="unseen">{await titleOf(asked)}</h1>;
 }
 
 async function WithoutMonth({ venue, section }: { venue: string | null; section: string | null }) {
