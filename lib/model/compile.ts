@@ -2,6 +2,7 @@ import type { Day } from '../core/days';
 import { loopOf } from '../core/graph-order';
 import { creditIn, isByProduct, type Makings, makingsOf, readByProduct, withoutLinesOfByProducts } from './by-products';
 import { type FlatLines, lineList } from './flat-lines';
+import { withoutPrice, withoutRecipe } from './gaps';
 import type { Issue } from './issue';
 import type { IssueList } from './issue-list';
 import { type Known, nothingKnown, place } from './known';
@@ -23,6 +24,11 @@ export interface Compiled extends Known {
   readonly measures: readonly (readonly MeasureSpan[])[];
   readonly packings: Packings;
   readonly makings: Makings;
+}
+
+/** A recipe that leads back to itself: nothing of it can be worked out. */
+function unread({ lines }: RecipeSpan): RecipeReading {
+  return { amounts: lines.map(() => Number.NaN), measure: null, usable: Number.NaN, issues: [] };
 }
 
 /**
@@ -75,7 +81,10 @@ export function compile(
     for (const price of thing.prices) {
       const { from, to } = segmentsWithin(segments, price);
       if (price.fact.issue === null) known.complete.fill(1, node * segments.count + from, node * segments.count + to);
-      else for (const each of boughtIn(node, from, to)) raise(price.fact.issue, node, each, each + 1);
+      else {
+        const issue = withoutPrice(price.fact.issue, price, thing.prices, segments);
+        for (const each of boughtIn(node, from, to)) raise(issue, node, each, each + 1);
+      }
     }
     for (const { measure, from, to } of measures[node] ?? []) credit(node, measure, from, to);
   };
@@ -105,14 +114,14 @@ export function compile(
     const starts = changesWithin(span, measures);
     for (const [index, from] of starts.entries()) {
       const to = starts[index + 1] ?? span.to;
-      const nothing = { amounts: span.lines.map(() => Number.NaN), measure: null, usable: Number.NaN, issues: [] };
-      const { issues, ...reading } = knotted ? nothing : read(thing, node, span, from);
-      for (const issue of issues) raise(issue, node, from, to);
-      const piece = { ...span, from, to, ...reading };
+      const reading = knotted ? unread(span) : read(thing, node, span, from);
+      for (const issue of reading.issues) raise(issue, node, from, to);
+      const { amounts, measure, usable } = reading;
+      const piece = { ...span, from, to, amounts, measure, usable };
       const base = basePiece(piece);
       recipes[node]?.push(base);
-      extend(measures[node] ?? [], { from, to, measure: reading.measure });
-      if (span.byProduct) credit(node, reading.measure, from, to);
+      extend(measures[node] ?? [], { from, to, measure });
+      if (span.byProduct) credit(node, measure, from, to);
       else place(thing, node, base, known, list, segments.count);
       for (const [channel, packing] of packings.get(node) ?? []) {
         const more = packingPiece(piece, channel, packings);
@@ -144,7 +153,7 @@ export function compile(
       if (!offered[node * segments.count + segment]) continue;
       const { measure, inForce } = childAt(node, segment);
       const about = thing.name;
-      if (!inForce) raise({ code: 'no-recipe', about, facts: {} }, node, segment, segment + 1, offered);
+      if (!inForce) raise(withoutRecipe(thing), node, segment, segment + 1, offered);
       else if (measure?.per.each === null) {
         raise({ code: 'no-portion', about, facts: { unit: measure.base } }, node, segment, segment + 1, offered);
       }

@@ -15,6 +15,7 @@ import { itemNodes } from './recipe-graph';
 import { type Segments, segmentsOf, segmentsWithin } from './segments';
 import { settingIssues } from './settings';
 import { type Scope, type Thing, thingsOf } from './things';
+import { type WaitingInPeriod, waitingIn } from './waiting-sales';
 
 /** Unit costs in venue currency per base unit (portion, for what is plated); entry node * segments + segment. */
 export interface UnitCosts {
@@ -40,6 +41,10 @@ export interface CostedPeriod extends Compiled {
   readonly sections: readonly string[];
   /** Guests of each day of the period of which they are known. */
   readonly covers: readonly CoversDay[];
+  /** What was sold in it under names that nobody knows. */
+  readonly waiting: WaitingInPeriod;
+  /** Whether any stock was counted on its days. */
+  readonly stockCounted: boolean;
   readonly segments: Segments;
   readonly prices: UnitCosts;
   readonly costs: UnitCosts;
@@ -64,6 +69,7 @@ export function costPeriod(facts: Facts, range: DayRange, scope: Scope = 'offere
   const compiled = compile(things, segments, units, found, scope);
   const prices = { ...pricesBySegment(things, segments, compiled), estimate: compiled.estimates };
   const pass = (of: Float64Array): Float64Array => upward(compiled.lines, of, segments.count);
+  let labour: Labour | null = null;
   return {
     ...compiled,
     venue: facts.venue,
@@ -75,10 +81,16 @@ export function costPeriod(facts: Facts, range: DayRange, scope: Scope = 'offere
       facts.covers.filter(({ day }) => isWithin(day, range)),
       (a, b) => a.day - b.day,
     ),
+    waiting: waitingIn(facts.waitingSales, range),
+    stockCounted: facts.counts.some(({ day }) => isWithin(day, range)),
     segments,
     prices,
     costs: { food: pass(prices.food), packaging: pass(prices.packaging), estimate: pass(prices.estimate) },
-    labour: labourOf(things, compiled, segments, rates),
+    get labour() {
+      // worked out when it is first asked for: the mix never asks
+      labour ??= labourOf(things, compiled, segments, rates);
+      return labour;
+    },
     issues: found.issues(),
   };
 }

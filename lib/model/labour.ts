@@ -1,12 +1,10 @@
 import type { Day } from '../core/days';
-import { nameKey } from '../core/name-key';
 import type { Compiled } from './compile';
 import type { Issue } from './issue';
 import { issueList } from './issue-list';
 import { WHOLE } from './known';
 import { costPerMinute, type LabourRates } from './labour-rates';
 import { upward } from './passes';
-import { reachedFrom } from './reached';
 import type { RecipePiece } from './recipe-piece';
 import type { Segments } from './segments';
 import type { Thing } from './things';
@@ -51,40 +49,53 @@ export function labourOf(things: readonly Thing[], book: Book, segments: Segment
   const plating: OwnWork[] = [];
   const found = issueList();
 
-  const work = (thing: Thing, node: number, piece: RecipePiece, segment: number): void => {
-    const { version } = piece;
-    const cell = node * count + segment;
+  const rateIn = (piece: RecipePiece, segment: number, thing: Thing): number | null => {
+    const { grade, handsOnMinutes: minutes } = piece.version;
     const day = segments.cuts[segment] as Day;
-    const made = piece.usable * (1 - version.breakage);
-    const minutes = (version.handsOnMinutes ?? 0) / made;
-    const rate = costPerMinute(rates, version.grade, day);
-    if (version.handsOnMinutes !== null && version.handsOnMinutes > 0) {
-      if (!Number.isNaN(minutes)) handsOn.push({ node, segment, grade: version.grade, minutes });
-      if (version.grade === null) {
-        found.add({ code: 'no-grade', about: thing.name, facts: { minutes: version.handsOnMinutes }, day });
-      } else if (rate === null) {
-        found.add({ code: 'no-labour-rate', about: version.grade, facts: { recipe: thing.name }, day });
+    const rate = costPerMinute(rates, grade, day);
+    if (grade === null) found.add({ code: 'no-grade', about: thing.name, facts: { minutes }, day });
+    else if (rate === null) found.add({ code: 'no-labour-rate', about: grade, facts: { recipe: thing.name }, day });
+    return rate;
+  };
+
+  const make = (thing: Thing, node: number, piece: RecipePiece): void => {
+    const minutes = perUnit(piece, piece.version.handsOnMinutes);
+    for (let segment = piece.from; minutes !== 0 && segment < piece.to; segment++) {
+      const cell = node * count + segment;
+      const rate = rateIn(piece, segment, thing);
+      if (!Number.isNaN(minutes)) {
+        handsOn.push({ node, segment, grade: piece.version.grade, minutes });
+        own.cost[cell] = minutes * (rate ?? 0);
       }
-      own.cost[cell] = Number.isNaN(minutes) ? 0 : minutes * (rate ?? 0);
       if (rate === null || Number.isNaN(minutes)) own.unknown[cell] = 1;
     }
-    if (isSilent(thing, piece) || (book.estimated[cell] === WHOLE && piece.lines.length > 0)) own.unknown[cell] = 1;
-    if (
-      piece.children.some((child, index) => Number.isNaN(piece.amounts[index]) && things[child]?.kind !== 'ingredient')
-    )
-      own.unknown[cell] = 1;
-    const platingMinutes = (version.platingMinutes ?? 0) / made;
-    own.plating[cell] = Number.isNaN(platingMinutes) ? 0 : platingMinutes;
-    if (platingMinutes > 0) plating.push({ node, segment, grade: version.platingGrade, minutes: platingMinutes });
-    if (isPlate(thing) && version.platingMinutes === null) own.platingUnknown[cell] = 1;
-    if (thing.kind === 'set_menu' && own.unknown[cell]) own.platingUnknown[cell] = 1;
+    const isOpen = isSilent(thing, piece) || asksForUnreadable(things, piece);
+    for (let cell = node * count + piece.from; cell < node * count + piece.to; cell++) {
+      if (isOpen || (book.estimated[cell] === WHOLE && piece.lines.length > 0)) own.unknown[cell] = 1;
+    }
+  };
+
+  const finish = (thing: Thing, node: number, piece: RecipePiece): void => {
+    const minutes = perUnit(piece, piece.version.platingMinutes);
+    for (let segment = piece.from; segment < piece.to; segment++) {
+      const cell = node * count + segment;
+      if (minutes > 0) {
+        plating.push({ node, segment, grade: piece.version.platingGrade, minutes });
+        own.plating[cell] = minutes;
+      }
+      const isOpen = isPlate(thing)
+        ? piece.version.platingMinutes === null
+        : thing.kind === 'set_menu' && own.unknown[cell];
+      if (isOpen) own.platingUnknown[cell] = 1;
+    }
   };
 
   things.forEach((thing, node) => {
     if (thing.part || thing.channel !== null) return;
     for (const piece of book.recipes[node] ?? []) {
       if (piece.byProduct) continue;
-      for (let segment = piece.from; segment < piece.to; segment++) work(thing, node, piece, segment);
+      make(thing, node, piece);
+      finish(thing, node, piece);
     }
   });
   const pass = (of: Float64Array): Float64Array =>
@@ -99,23 +110,20 @@ export function labourOf(things: readonly Thing[], book: Book, segments: Segment
 
 const isPlate = ({ kind }: Thing): boolean => kind === 'dish' || kind === 'extra';
 
+/** Stated minutes of a batch (of a portion, for a plate) for each base unit served: minutes / what it gives / (1 - breakage). */
+function perUnit({ usable, version }: RecipePiece, minutes: number | null): number {
+  return minutes === null || minutes === 0 ? 0 : minutes / (usable * (1 - version.breakage));
+}
+
+/** Whether it takes an amount that is not known of something that itself takes work. */
+function asksForUnreadable(things: readonly Thing[], { amounts, children }: RecipePiece): boolean {
+  return amounts.some(
+    (amount, index) => Number.isNaN(amount) && things[children[index] as number]?.kind !== 'ingredient',
+  );
+}
+
 /** Whether a recipe says nothing of the work that it takes. */
 export function isSilent(thing: Thing, { version }: RecipePiece): boolean {
   if (version.handsOnMinutes !== null) return false;
   return thing.kind === 'component' || (isPlate(thing) && version.platingMinutes === null);
-}
-
-/** The issues of labour that touch some things: of what they reach, and of the grades that make it. */
-export function labourIssues(
-  period: Pick<Compiled, 'recipes' | 'packings'> & { readonly things: readonly Thing[]; readonly labour: Labour },
-  nodes: Iterable<number>,
-): readonly Issue[] {
-  const names = new Set<string>();
-  for (const node of reachedFrom(period, nodes)) {
-    names.add(period.things[node]?.name ?? '');
-    for (const { version } of period.recipes[node] ?? []) names.add(nameKey(version.grade ?? ''));
-  }
-  return period.labour.issues.filter(({ code, about }) =>
-    names.has(code === 'no-labour-rate' ? nameKey(about) : about),
-  );
 }

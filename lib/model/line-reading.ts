@@ -50,6 +50,7 @@ export function lineShares(
   recipe: Thing,
   lines: readonly RecipeLine[],
 ): { readonly shares: readonly number[]; readonly issues: readonly Issue[] } {
+  if (lines.every(({ choice }) => choice === null)) return { shares: lines.map(() => 1), issues: [] };
   const amiss = new Map<string, Issue>();
   const keyOf = ({ choice, channel }: RecipeLine): string => `${nameKey(choice ?? '')} ${channel ?? ''}`;
   for (const [key, group] of grouped(

@@ -1,5 +1,5 @@
-import { byText, grouped } from '../core/grouped';
-import type { ItemId } from './facts';
+import { byText } from '../core/grouped';
+import type { ItemId, RecipeLine } from './facts';
 import type { Thing } from './things';
 
 /**
@@ -20,9 +20,6 @@ export function packingThings(items: readonly Thing[]): readonly Thing[] {
 
 /** Channels in which an item takes more than in others: those of its own lines and of all that it is made of. */
 function channelsOf(items: readonly Thing[]): ReadonlyMap<ItemId, ReadonlySet<string>> {
-  const lines = items.flatMap(({ id, recipes }) =>
-    recipes.flatMap(({ fact }) => fact.lines.map(({ item, channel }) => ({ parent: id, child: item, channel }))),
-  );
   const channels = new Map<ItemId, Set<string>>();
   const waiting: (readonly [ItemId, string])[] = [];
   const mark = (item: ItemId, channel: string): void => {
@@ -31,13 +28,24 @@ function channelsOf(items: readonly Thing[]): ReadonlyMap<ItemId, ReadonlySet<st
     channels.set(item, before.add(channel));
     waiting.push([item, channel]);
   };
-  for (const { parent, channel } of lines) if (channel !== null) mark(parent, channel);
-  if (waiting.length === 0) return channels;
-  const usersOf = grouped(lines, ({ child }) => child);
+  eachLine(items, (parent, { channel }) => {
+    if (channel !== null) mark(parent, channel);
+  });
+  if (waiting.length === 0) return channels; // as a rule: nothing more has to be walked
+  const usersOf = new Map<ItemId, (readonly [ItemId, string | null])[]>();
+  eachLine(items, (parent, { item, channel }) => {
+    const users = usersOf.get(item);
+    if (users) users.push([parent, channel]);
+    else usersOf.set(item, [[parent, channel]]);
+  });
   for (const [item, channel] of waiting) {
-    for (const user of usersOf.get(item) ?? []) {
-      if (user.channel === null || user.channel === channel) mark(user.parent, channel);
-    }
+    for (const [user, only] of usersOf.get(item) ?? []) if (only === null || only === channel) mark(user, channel);
   }
   return channels;
+}
+
+function eachLine(items: readonly Thing[], use: (parent: ItemId, line: RecipeLine) => void): void {
+  for (const { id, recipes } of items) {
+    for (const { fact } of recipes) for (const line of fact.lines) use(id, line);
+  }
 }

@@ -39,9 +39,11 @@ export function recipeSpans(things: readonly Thing[], segments: Segments): reado
 
 /** The node of each item; parts and packings are found by what they belong to. */
 export function itemNodes(things: readonly Thing[]): ReadonlyMap<ItemId, number> {
-  return new Map(
-    things.flatMap(({ id, part, channel }, node) => (part || channel !== null ? [] : [[id, node] as const])),
-  );
+  const nodes = new Map<ItemId, number>();
+  things.forEach(({ id, part, channel }, node) => {
+    if (part === null && channel === null) nodes.set(id, node);
+  });
+  return nodes;
 }
 
 /** The nodes of what things take more in a channel: by node of the thing, then by channel. */

@@ -91,9 +91,10 @@ export function thingsOf(facts: Facts, range: DayRange, units: UnitReader, scope
     };
     const prices = item.kind === 'ingredient' ? pricesInForce(buying, range, exchange, units) : [];
     const sales = ascending(salesOf.get(id) ?? [], (a, b) => a.day - b.day || byText(a.channel, b.channel));
-    const uses = new Map((usesOf.get(id) ?? []).map((each) => [nameKey(each.use), each.usableYield]));
+    const uses = new Map(usesOf.get(id)?.map((each) => [nameKey(each.use), each.usableYield]));
+    const { kind, name } = item;
     const stated = { recipes, versions, prices, own, uses, menu: menuIn(id), sales };
-    things.set(id, { ...item, part: null, channel: null, ...stated });
+    things.set(id, { id, kind, name, part: null, channel: null, ...stated });
     waiting.push(id);
   };
 
@@ -118,8 +119,11 @@ export function thingsOf(facts: Facts, range: DayRange, units: UnitReader, scope
 
 /** Recipes that make a thing as a by-product, by the thing. */
 function makersByProduct(versions: Facts['recipeVersions']): ReadonlyMap<ItemId, readonly ItemId[]> {
-  const made = versions.flatMap(({ item, lines }) =>
-    lines.filter((line) => line.byProductCredit !== null).map((line) => ({ maker: item, made: line.item })),
-  );
-  return new Map([...grouped(made, (each) => each.made)].map(([item, by]) => [item, by.map(({ maker }) => maker)]));
+  const makers = new Map<ItemId, ItemId[]>();
+  for (const { item, lines } of versions) {
+    for (const line of lines) {
+      if (line.byProductCredit !== null) makers.set(line.item, [...(makers.get(line.item) ?? []), item]);
+    }
+  }
+  return makers;
 }

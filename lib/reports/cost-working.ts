@@ -9,7 +9,7 @@ import { lineCount } from '../model/half-known';
 import type { Issue } from '../model/issue';
 import { inOrder } from '../model/issue-list';
 import type { HalfKnown } from '../model/item-figures';
-import { labourIssues } from '../model/labour';
+import { labourIssues } from '../model/labour-issues';
 import { isOffered } from '../model/offered';
 import { labourPerPortion } from '../model/per-portion';
 import { plateCost, portionOf } from '../model/plate-cost';
@@ -32,6 +32,7 @@ export interface CostWorking {
   /** q included where it is sold; null where not costed. */
   readonly plateCost: number | null;
   readonly halfKnown: HalfKnown | null;
+  /** An owner's estimate has a part in the cost; never where there is none. */
   readonly estimated: boolean;
   /** Beside the cost, never inside it. */
   readonly recipeLabour: number | null;
@@ -91,6 +92,8 @@ export function costWorking(
     need,
   };
   const isMeasured = base !== null && !Number.isNaN(need);
+  const cost = whole(period, at);
+  const stands = at.nodes.some((each) => period.estimated[each * period.segments.count + segment] !== 0);
   return {
     venue: period.venue,
     id: item,
@@ -99,8 +102,8 @@ export function costWorking(
     day,
     channel,
     per: portion !== null ? { quantity: 1, unit: 'each' } : isMeasured ? { quantity: need, unit: base } : null,
-    ...whole(period, at),
-    estimated: at.nodes.some((each) => period.estimated[each * period.segments.count + segment] !== 0),
+    ...cost,
+    estimated: cost.plateCost !== null && stands,
     recipeLabour: labour(period, at),
     recipe: piece === null ? null : workedRecipe(period, node, segment, piece),
     lines: [...linesOf(period, at), ...notMeasured(period, at)],

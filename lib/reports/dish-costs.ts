@@ -7,9 +7,8 @@ import { coversIssues, extrasGiven } from '../model/extras';
 import type { ItemId, ItemKind, VenueSettings } from '../model/facts';
 import { portionsAboveCovers } from '../model/guest-orders';
 import type { Issue } from '../model/issue';
-import { inOrder } from '../model/issue-list';
 import { type HalfKnown, type ItemFigures, itemFigures, portionWeights } from '../model/item-figures';
-import { labourIssues } from '../model/labour';
+import { labourIssues } from '../model/labour-issues';
 import { netPriceOn } from '../model/menu-price';
 import { revenueIssues } from '../model/mix/mix-issues';
 import { isOffered, itemSection } from '../model/offered';
@@ -17,6 +16,8 @@ import { labourPerPortion, lossPerPortion } from '../model/per-portion';
 import { issuesOf } from '../model/reached';
 import { type LossPerUnit, lossPerUnit, smallBatchLosses } from '../model/small-batch/small-batch-loss';
 import type { Thing } from '../model/things';
+import { mostTouchedFirst } from '../model/touched';
+import { portionsSold, waitingIssues } from '../model/waiting-sales';
 
 /** One item in one channel. Money is venue currency net of sales tax, per portion. */
 export interface DishCost {
@@ -91,13 +92,18 @@ export function dishCosts(period: CostedPeriod): DishCosts {
     extras: extras.map(({ thing, covers, perCover, cost }) => ({
       ...{ id: thing.id, item: thing.name, covers, perCover, cost },
     })),
-    issues: [
-      ...issuesOf(period, reached),
-      ...labourIssues(period, reached),
-      ...coversIssues(extras),
-      ...portionsAboveCovers(period),
-      ...figures.flatMap(({ row, revenue }) => revenueIssues(row.item, revenue)),
-    ].sort(inOrder),
+    issues: mostTouchedFirst(
+      period,
+      figures.map(({ row, node }) => ({ ...row, node })),
+      issuesOf(period, reached),
+      [
+        ...waitingIssues(period.venue.name, period.waiting, portionsSold(period.things)),
+        ...labourIssues(period, reached),
+        ...coversIssues(extras),
+        ...portionsAboveCovers(period),
+        ...figures.flatMap(({ row, revenue }) => revenueIssues(row.item, revenue)),
+      ],
+    ),
   };
 }
 
@@ -114,7 +120,7 @@ function channelFigures(
   thing: Thing,
   node: number,
   channel: string,
-): { readonly row: DishCost; readonly revenue: ItemFigures } {
+): { readonly row: DishCost; readonly node: number; readonly revenue: ItemFigures } {
   const { from, to } = period.range;
   const rows = thing.sales.filter((row) => row.channel === channel);
   const days = Array.from({ length: to - from }, (_, index) => (from + index) as Day);
@@ -131,5 +137,5 @@ function channelFigures(
     ...{ commission, margin, platingMinutes },
     marginPerPlatingMinute: margin === null || !platingMinutes ? null : margin / platingMinutes,
   };
-  return { row, revenue: item };
+  return { row, node, revenue: item };
 }
