@@ -26,6 +26,7 @@ import type {
   Trial,
   VenueId,
   VenueSettings,
+  WaitingSales,
   YieldUse,
 } from '@/lib/model/facts';
 
@@ -93,6 +94,7 @@ export class Book {
   private readonly recipeVersions: RecipeVersion[] = [];
   private readonly menuPrices: MenuPrice[] = [];
   private readonly sales: SalesDay[] = [];
+  private readonly waitingSales: WaitingSales[] = [];
   private readonly yieldUses: YieldUse[] = [];
   private readonly parts: Part[] = [];
   private readonly labourRates: LabourRate[] = [];
@@ -247,6 +249,11 @@ export class Book {
     this.sales.push({ day: on, item, channel: 'dine_in', sold, comps: 0, net, soldWithoutRevenue: 0, ...stated });
   }
 
+  /** Portions sold under a name that nobody knows. */
+  wait(name: string, on: string, portions: number | null, rows = 1): void {
+    this.waitingSales.push({ day: day(on), name, rows, portions });
+  }
+
   cover(on: string, covers: number): void {
     this.covers.push({ day: day(on), covers });
   }
@@ -289,11 +296,11 @@ export class Book {
   facts(): Facts {
     const { venue, items, ingredientVersions, namedMeasures, offers, offerChoices, pricePoints } = this;
     const { recipeVersions, menuPrices, sales, covers, exchangeRates, purchases, counts, moves } = this;
-    const { yieldUses, parts, labourRates, trials } = this;
+    const { yieldUses, parts, labourRates, trials, waitingSales } = this;
     return {
       ...{ venue, items, ingredientVersions, namedMeasures, offers, offerChoices, pricePoints },
       ...{ recipeVersions, menuPrices, sales, covers, exchangeRates, purchases, counts, moves },
-      ...{ yieldUses, parts, labourRates, trials },
+      ...{ yieldUses, parts, labourRates, trials, waitingSales },
     };
   }
 }

@@ -24,14 +24,21 @@ export const menuMixShape = z.strictObject({
   totals: z.strictObject({
     sold: z.number(),
     comps: z.number(),
-    revenue: moneyShape,
+    /** As far as it is known; null where it is known of no portion. */
+    revenue: moneyShape.nullable(),
     costedSold: z.number(),
     costedRevenue: moneyShape,
+    /** Of the costed portions, those with an owner's estimate in their cost. */
+    estimatedSold: z.number(),
     plateCost: moneyShape.nullable(),
     foodCostPct: fraction.nullable(),
     margin: moneyShape.nullable(),
   }),
   coverage: fraction.nullable(),
+  /** Sold under names that nobody knows, whatever the section: in no other figure. The names with the most portions first, three at most. */
+  waiting: z.strictObject({ rows: z.number(), portions: z.number(), names: z.number(), largest: z.array(z.string()) }),
+  /** Whether any stock was counted in the period. */
+  stockCounted: z.boolean(),
   costNext: z.array(z.strictObject({ item: z.string(), share: fraction })),
   items: z.array(
     z.strictObject({
@@ -43,7 +50,7 @@ export const menuMixShape = z.strictObject({
       expected: z.number(),
       daysOnSale: z.number(),
       netPrice: moneyShape.nullable(),
-      revenue: moneyShape,
+      revenue: moneyShape.nullable(),
       plateCost: moneyShape.nullable(),
       floor: moneyShape.nullable(),
       linesMissing: z.number().nullable(),

@@ -20,6 +20,9 @@ export interface MenuMixAsked {
   readonly model: string | null;
 }
 
+/** Names of sales that wait, as many as a sentence holds. */
+const LARGEST = 3;
+
 /** The menu mix of a period, the same for page, command and HTTP. */
 export async function menuMixAnswer(asker: Asker, asked: MenuMixAsked): Promise<Answered<MenuMixAnswer>> {
   if (asked.model !== null && asked.model !== 'kasavana-smith') return refused(400, noSuchModel(asked.model));
@@ -51,7 +54,7 @@ function written(mix: MenuMix, month: string): MenuMixAnswer {
     expected: row.expected,
     daysOnSale: row.daysOnSale,
     netPrice: money(row.netPrice),
-    revenue: moneyText(row.revenue, currency),
+    revenue: money(row.revenue),
     plateCost: money(row.plateCost),
     floor: money(row.halfKnown?.floor ?? null),
     linesMissing: row.halfKnown?.missing ?? null,
@@ -83,14 +86,20 @@ function written(mix: MenuMix, month: string): MenuMixAnswer {
     totals: {
       sold: mix.totals.sold,
       comps: mix.totals.comps,
-      revenue: moneyText(mix.totals.revenue, currency),
+      revenue: money(mix.totals.revenue),
       costedSold: mix.totals.costedSold,
       costedRevenue: moneyText(mix.totals.costedRevenue, currency),
+      estimatedSold: mix.totals.estimatedSold,
       plateCost: money(mix.totals.plateCost),
       foodCostPct: mix.totals.foodCost,
       margin: money(mix.totals.margin),
     },
     coverage: mix.coverage,
+    waiting: {
+      ...{ rows: mix.waiting.rows, portions: mix.waiting.portions, names: mix.waiting.names.length },
+      largest: mix.waiting.names.slice(0, LARGEST).map(({ name }) => name),
+    },
+    stockCounted: mix.stockCounted,
     costNext: mix.costNext.map(({ item: name, share }) => ({ item: name, share })),
     items: mix.items.map(item),
     issues: writtenIssues(mix.issues),

@@ -12,6 +12,7 @@ import { loadCovers, loadSales } from './load-sales';
 import { loadCounts, loadMoves, loadPurchases } from './load-stock';
 import { loadTrials } from './load-trials';
 import { loadVenue } from './load-venue';
+import { loadWaitingSales } from './load-waiting-sales';
 
 /**
  * All that is needed to cost a range of business days: what was stated up to its end, what was sold inside it.
@@ -32,6 +33,7 @@ export async function loadFacts(tx: VenueTx, range: DayRange): Promise<Facts> {
     recipeVersions: await loadRecipes(tx, range, items, byItem),
     menuPrices: await loadMenuPrices(tx, range, byItem),
     sales: await loadSales(tx, range),
+    waitingSales: await loadWaitingSales(tx, range),
     covers: await loadCovers(tx, range),
     yieldUses: await loadYieldUses(tx, byItem),
     parts: await loadParts(tx, byItem),

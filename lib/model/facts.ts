@@ -204,6 +204,15 @@ export interface SalesDay {
   readonly soldWithoutRevenue: number;
 }
 
+/** Sales of a business day under a name that stands for nothing yet: kept, and in no other fact. */
+export interface WaitingSales {
+  readonly day: Day;
+  readonly name: string;
+  readonly rows: number;
+  /** Null where no row has a number that can be read. */
+  readonly portions: number | null;
+}
+
 export interface CoversDay {
   readonly day: Day;
   readonly covers: number;
@@ -294,6 +303,8 @@ export interface Facts {
   readonly recipeVersions: readonly RecipeVersion[];
   readonly menuPrices: readonly MenuPrice[];
   readonly sales: readonly SalesDay[];
+  /** Inside the range, by day and name. */
+  readonly waitingSales: readonly WaitingSales[];
   readonly covers: readonly CoversDay[];
   readonly yieldUses: readonly YieldUse[];
   readonly parts: readonly Part[];

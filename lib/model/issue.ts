@@ -14,10 +14,9 @@ export interface Issue {
 }
 
 export const ISSUE_CODES = [
-  'setting-defaulted', // facts: setting, value
   'no-offer', // an ingredient in use that nobody offers
   'offer-not-chosen', // several offers, none chosen. facts: offers[]
-  'no-price', // the chosen offer has no price in force that day. facts: supplier, code
+  'no-price', // the chosen offer has no price in force. facts: supplier, code; where it has one on other days of the period: from (first day without), until (first day with one again), each null where there is none
   'no-exchange-rate', // facts: currency
   'price-waits', // an invoice price more than 20 % off what was known enters no cost until a yes. facts: supplier, code, invoice, price, last
   'goods-without-quantity', // a delivered line that says neither packs nor weight. facts: supplier, code, invoice
@@ -47,14 +46,17 @@ export const ISSUE_CODES = [
   'no-covers', // extras are given per cover, and days with sales have no covers. facts: days
   'cycle', // facts: loop[] of names, first repeated last
   'no-recipe', // sold or on the menu, neither recipe nor estimate
+  'begins-late', // sold or on the menu before what is stated of it begins. facts: from (first day on sale without), begins, kind
   'no-portion', // sold, but measured by weight or volume: nobody said what a portion is
   'no-menu-price', // portions without revenue and no menu price that day. facts: portions
   'stand-in-revenue', // revenue taken from the menu price. facts: portions
   'few-items', // fewer than six items in the mix. facts: items
   'few-trading-days', // fewer than 14: no certainty. facts: days
   'not-classed', // on sale on too few days. facts: days, needed
+  'sales-waiting', // sold under names that nobody knows. facts: names (how many), rows, portions, largest[], share of all portions
   'no-sales', // nothing sold in the period
   'revenue-negative', // an item's net revenue of the period is below zero. facts: revenue
+  'setting-defaulted', // facts: setting, value
 ] as const;
 
 export type IssueCode = (typeof ISSUE_CODES)[number];

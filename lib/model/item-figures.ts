@@ -20,8 +20,8 @@ export interface ItemFigures {
   /** Paid portions. */
   readonly sold: number;
   readonly comps: number;
-  /** Revenue of the paid portions, as far as it is known. */
-  readonly revenue: number;
+  /** Revenue of the paid portions, as far as it is known; null where it is known of none of them. */
+  readonly revenue: number | null;
   /** Portions that came without revenue: with a menu price that stands in, and without one. */
   readonly standIn: number;
   readonly unpriced: number;
@@ -30,6 +30,7 @@ export interface ItemFigures {
   /** Portion-weighted mean of f; the mean over the days on sale where none was sold; null where any of it is not known. */
   readonly plateCost: number | null;
   readonly halfKnown: HalfKnown | null;
+  /** An owner's estimate has a part in the plate cost. */
   readonly estimated: boolean;
   /** Of the plate cost, what food-cost % counts: packaging is left out. */
   readonly food: number | null;
@@ -63,11 +64,12 @@ export function itemFigures(
   const sold = sum((row) => row.sold);
   const withoutPrice = rows.filter((row) => rowRevenue(period, node, row) === null);
   const unpriced = withoutPrice.reduce((total, row) => total + row.soldWithoutRevenue, 0);
-  const revenue = sum((row) => rowRevenue(period, node, row) ?? row.net);
+  const known = sum((row) => rowRevenue(period, node, row) ?? row.net);
+  const revenue = unpriced > 0 && unpriced === sold && known === 0 ? null : known;
   const weights = portionWeights(period, node, rows, daysOnSale, channels);
   const cost = meanCost(period, node, weights);
   const netPrice =
-    sold > 0 ? (unpriced === 0 ? revenue / sold : null) : meanMenuPrice(period, node, daysOnSale, channels);
+    sold > 0 ? (unpriced === 0 ? known / sold : null) : meanMenuPrice(period, node, daysOnSale, channels);
   return {
     sold,
     comps: sum((row) => row.comps),
@@ -77,7 +79,7 @@ export function itemFigures(
     netPrice,
     plateCost: cost.total,
     halfKnown: cost.halfKnown,
-    estimated: cost.estimated,
+    estimated: cost.total !== null && cost.estimated,
     food: cost.food,
     foodCost: cost.food === null || netPrice === null || netPrice <= 0 ? null : cost.food / netPrice,
     margin: cost.total === null || netPrice === null ? null : netPrice - cost.total,
@@ -134,7 +136,10 @@ export function weightedMean(weights: readonly PortionWeight[], of: (at: Portion
   return weights.reduce((sum, at) => sum + at.weight * of(at), 0) / whole;
 }
 
-/** The mean plate cost over segments and channels, weighted by portions. */
+/**
+ * The mean plate cost over segments and channels, weighted by portions. Where a recipe is half known, the mean of the known part is a
+ * floor; where on some days there is no recipe at all, nothing is: a floor with days of nothing in it would say little and look like much.
+ */
 function meanCost(period: CostedPeriod, node: number, weights: readonly PortionWeight[]): MeanCost {
   const costs = new Map(weights.map((at) => [at, plateCost(period, node, at.segment, at.channel)]));
   const mean = (of: 'total' | 'food'): number | null => weightedMean(weights, (at) => costs.get(at)?.[of] ?? 0);

@@ -5,7 +5,6 @@ import type { CostedPeriod } from '../model/costed-period';
 import type { ItemId, ItemKind, VenueSettings } from '../model/facts';
 import { portionsAboveCovers } from '../model/guest-orders';
 import type { Issue } from '../model/issue';
-import { inOrder } from '../model/issue-list';
 import type { HalfKnown } from '../model/item-figures';
 import type { MixClass } from '../model/mix/kasavana-smith';
 import { classIssues, revenueIssues, sectionIssues } from '../model/mix/mix-issues';
@@ -14,6 +13,8 @@ import { type ClassedItem, RESAMPLES, sectionMix } from '../model/mix/section-mi
 import { verdict } from '../model/mix/settled';
 import { itemSection } from '../model/offered';
 import { issuesOf } from '../model/reached';
+import { mostTouchedFirst } from '../model/touched';
+import { portionsSold, type WaitingInPeriod, waitingIssues } from '../model/waiting-sales';
 
 export type { HalfKnown } from '../model/item-figures';
 export type { MixClass } from '../model/mix/kasavana-smith';
@@ -33,11 +34,12 @@ export interface MixItem {
   readonly daysOnSale: number;
   /** Achieved net price; the net menu price where none was sold; null where neither is known. */
   readonly netPrice: number | null;
-  readonly revenue: number;
+  /** As far as it is known; null where it is known of no portion. */
+  readonly revenue: number | null;
   /** Portion-weighted mean over the period, q included; null where not costed. */
   readonly plateCost: number | null;
   readonly halfKnown: HalfKnown | null;
-  /** The cost is the owner's estimate. */
+  /** An owner's estimate has a part in the cost; never where there is none. */
   readonly estimated: boolean;
   readonly foodCost: number | null;
   readonly margin: number | null;
@@ -68,16 +70,23 @@ export interface MenuMix {
   readonly totals: {
     readonly sold: number;
     readonly comps: number;
-    readonly revenue: number;
+    /** As far as it is known; null where it is known of no portion. */
+    readonly revenue: number | null;
     /** Cost of the paid portions, revenue, and what they left, of the costed items only. */
     readonly costedSold: number;
     readonly costedRevenue: number;
+    /** Of the costed portions, those with an owner's estimate in their cost. */
+    readonly estimatedSold: number;
     readonly plateCost: number | null;
     readonly foodCost: number | null;
     readonly margin: number | null;
   };
   /** Share of the portions whose margin is known; null where nothing was sold. */
   readonly coverage: number | null;
+  /** Sold under names that nobody knows, in the whole venue: in no other figure. */
+  readonly waiting: WaitingInPeriod;
+  /** Whether any stock was counted in the period. */
+  readonly stockCounted: boolean;
   /** What to cost next: items without cost, most sold first, with the share of portions they would bring. */
   readonly costNext: readonly { readonly item: string; readonly share: number }[];
   readonly items: readonly MixItem[];
@@ -116,20 +125,27 @@ export function menuMix(period: CostedPeriod, options: MenuMixOptions): MenuMix 
     },
     totals,
     coverage: totals.sold > 0 ? totals.costedSold / totals.sold : null,
+    waiting: period.waiting,
+    stockCounted: period.stockCounted,
     costNext: uncosted
       .map(({ thing, sold }) => ({ item: thing.name, share: sold / totals.sold }))
       .sort((a, b) => b.share - a.share || byText(nameKey(a.item), nameKey(b.item))),
     items: mix.items.map((item) => mixItem(item, totals.sold, previous)).sort(mostLeftFirst),
-    issues: [
-      ...issuesOf(
+    issues: mostTouchedFirst(
+      period,
+      mix.items,
+      issuesOf(
         period,
         mix.items.map(({ node }) => node),
       ),
-      ...sectionIssues(section ?? period.venue.name, mix.items.length, days),
-      ...mix.items.flatMap((item) => revenueIssues(item.thing.name, item)),
-      ...mix.items.flatMap((item) => classIssues(item.thing.name, item.daysOnSale, days)),
-      ...(section === null ? portionsAboveCovers(period) : []),
-    ].sort(inOrder),
+      [
+        ...waitingIssues(period.venue.name, period.waiting, portionsSold(period.things)),
+        ...sectionIssues(section ?? period.venue.name, mix.items.length, days, period.waiting.rows > 0),
+        ...mix.items.flatMap((item) => revenueIssues(item.thing.name, item)),
+        ...mix.items.flatMap((item) => classIssues(item.thing.name, item.daysOnSale, days)),
+        ...(section === null ? portionsAboveCovers(period) : []),
+      ],
+    ),
   };
 }
 

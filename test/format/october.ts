@@ -103,11 +103,17 @@ export const october: MenuMixAnswer = {
     revenue: sum(items, (one) => Number(one.revenue)).toFixed(2),
     costedSold,
     costedRevenue: costedRevenue.toFixed(2),
+    estimatedSold: sum(
+      costed.filter((one) => one.estimated),
+      (one) => one.sold,
+    ),
     plateCost: (costedRevenue - left).toFixed(2),
     foodCostPct: (costedRevenue - left) / costedRevenue,
     margin: left.toFixed(2),
   },
   coverage: costedSold / SOLD,
+  waiting: { rows: 0, portions: 0, names: 0, largest: [] },
+  stockCounted: false,
   costNext: items.filter((one) => one.margin === null).map((one) => ({ item: one.item, share: one.share })),
   items,
   issues: [

@@ -35,6 +35,13 @@ const FACTS = {
   minutes: 20,
   word: 'dairy',
   each: 1,
+  names: 5,
+  rows: 9,
+  largest: ['Creme brul#', 'Tarte', 'Tea'],
+  share: 0.125,
+  from: '2026-10-01',
+  until: '2026-10-10',
+  begins: '2026-10-10',
 };
 
 describe.each(ISSUE_CODES.map((code) => ({ code })))('issueText($code)', ({ code }) => {
@@ -54,6 +61,29 @@ test('issueText(stand-in-revenue) counts one portion in the singular', () => {
   const about = 'Lemon choux';
   expect(issueText({ code: 'stand-in-revenue', about, facts: { portions: 1 } })).toMatch(/^1 portion of Lemon choux/);
   expect(issueText({ code: 'stand-in-revenue', about, facts: { portions: 2 } })).toMatch(/^2 portions of Lemon choux/);
+});
+
+test('issueText(no-price) names the days without one', () => {
+  const said = (days: object) =>
+    issueText({ code: 'no-price', about: 'Egg', facts: { supplier: 'Farm', code: 'E1', ...days } });
+  expect(said({})).toContain('Egg has no price in force: Farm E1.');
+  expect(said({ from: null, until: '2026-10-10' })).toContain('Egg has no price before 2026-10-10: Farm E1.');
+  expect(said({ from: '2026-10-06', until: null })).toContain('Egg has no price from 2026-10-06 on: Farm E1.');
+  expect(said({ from: '2026-10-06', until: '2026-10-20' })).toContain('from 2026-10-06 until 2026-10-20:');
+});
+
+test('issueText(begins-late) names the day it begins, the first day on sale and the file', () => {
+  const facts = { from: '2026-10-01', begins: '2026-10-10', kind: 'dish' };
+  expect(issueText({ code: 'begins-late', about: 'Cake', facts })).toBe(
+    'Cake has no recipe before 2026-10-10, and was on sale from 2026-10-01. Give it an earlier valid_from in recipes.csv.',
+  );
+});
+
+test('issueText(sales-waiting) names the largest and counts the others', () => {
+  const facts = { names: 5, rows: 31, portions: 620, largest: ['Creme brul#', 'Tarte', 'Tea'], share: 0.125 };
+  expect(issueText({ code: 'sales-waiting', about: 'Marram House', facts })).toBe(
+    '620 portions were sold (12.5 % of all) under 5 names that nothing here has, and are in no figure: Creme brul#, Tarte, Tea and 2 others. Write them into menu.csv or recipes.csv as the till spells them.',
+  );
 });
 
 describe("issueText('price-waits')", () => {

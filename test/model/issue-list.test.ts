@@ -55,12 +55,12 @@ describe('inOrder', () => {
       .sort(inOrder)
       .map(({ code, about, facts }) => `${code} ${about} ${facts.recipe ?? ''}`.trim());
     expect(sorted).toEqual([
-      'setting-defaulted z',
       'no-offer Z',
       'no-density Cream Z',
       'no-density Milk A',
       'no-density Milk B',
       'no-sales A',
+      'setting-defaulted z',
     ]);
   });
 });

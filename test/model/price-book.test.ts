@@ -138,7 +138,12 @@ describe('pricesInForce', () => {
       book.price(offer, 9, { kind: 'agreed', from: '2026-10-01', to: '2026-10-06' });
     };
     expect(issues(quoted)).toEqual([
-      { code: 'no-price', about: 'Cocoa', facts: { supplier: 'Bay Dairy', code: 'P1' }, day: day('2026-10-07') },
+      {
+        code: 'no-price',
+        about: 'Cocoa',
+        facts: { supplier: 'Bay Dairy', code: 'P1', from: '2026-10-07', until: null },
+        day: day('2026-10-07'),
+      },
     ]);
     expect(cost(quoted, '2026-10-06')).toBeCloseTo(0.9, 12);
     expect(cost(quoted, '2026-10-07')).toBeNull();

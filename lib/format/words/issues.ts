@@ -1,3 +1,4 @@
+import { dayText } from '../../core/days';
 import type { Issue, IssueCode } from '../../model/issue';
 
 type Facts = Issue['facts'];
@@ -24,6 +25,27 @@ function apart(facts: Facts): string {
     : 'far from';
 }
 
+/** On which days of the period there is no price. */
+function pricelessDays(facts: Facts): string {
+  const [from, until] = [one(facts, 'from'), one(facts, 'until')];
+  if (from === '' && until === '') return 'in force';
+  if (from === '') return `before ${until}`;
+  return until === '' ? `from ${from} on` : `from ${from} until ${until}`;
+}
+
+function sold(facts: Facts): string {
+  const portions = counted(one(facts, 'portions'), 'portion was sold', 'portions were sold');
+  const { share } = facts;
+  return typeof share === 'number' ? `${portions} (${Number((share * 100).toFixed(1))} % of all)` : portions;
+}
+
+/** The largest names, and how many more there are. */
+function namesWaiting(facts: Facts): string {
+  const largest = many(facts, 'largest');
+  const more = Number(facts.names) - largest.length;
+  return more > 0 ? `${largest.join(', ')} and ${counted(String(more), 'other', 'others')}` : listed(largest);
+}
+
 /** What is missing, and how to mend it: one sentence or two for each rule, with the particulars in place. */
 const SENTENCES: Readonly<Record<IssueCode, (about: string, facts: Facts) => string>> = {
   'setting-defaulted': (_, f) =>
@@ -32,7 +54,7 @@ const SENTENCES: Readonly<Record<IssueCode, (about: string, facts: Facts) => str
   'offer-not-chosen': (about, f) =>
     `${about} is offered as ${listed(many(f, 'offers'))} and none is chosen. Mark one as chosen in offers.csv.`,
   'no-price': (about, f) =>
-    `${about} has no price in force: ${one(f, 'supplier')} ${one(f, 'code')}. Add one to offer_prices.csv, agreed, list or invoice.`,
+    `${about} has no price ${pricelessDays(f)}: ${one(f, 'supplier')} ${one(f, 'code')}. Add one to offer_prices.csv, agreed, list or invoice.`,
   'no-exchange-rate': (about, f) =>
     `${about} is priced in ${one(f, 'currency')} and there is no rate for it. Price it in the venue’s currency, or add the rate to exchange_rates.csv.`,
   'price-waits': (about, f) =>
@@ -64,7 +86,7 @@ const SENTENCES: Readonly<Record<IssueCode, (about: string, facts: Facts) => str
   'refused-lines': (about, f) =>
     `${counted(one(f, 'lines'), 'line', 'lines')} of ${about} could not be taken, so it is not costed. Mend what was refused and load it again.`,
   'no-version': (about, f) =>
-    `${one(f, 'recipe')} uses ${about}, which has no recipe in force on that day. Give it an earlier valid_from in recipes.csv.`,
+    `${one(f, 'recipe')} uses ${about}, which has no recipe in force on ${one(f, 'day') || 'that day'}. Give it an earlier valid_from in recipes.csv.`,
   'unknown-use': (about, f) =>
     `${one(f, 'recipe')} uses ${about} for “${one(f, 'use')}”, and no usable yield is stated for that. Add it to yields.csv, or leave use blank for the usual one.`,
   'unknown-part': (about, f) =>
@@ -92,6 +114,10 @@ const SENTENCES: Readonly<Record<IssueCode, (about: string, facts: Facts) => str
   cycle: (_, f) => `A recipe leads back to itself: ${many(f, 'loop').join(', then ')}. Take one of these lines out.`,
   'no-recipe': (about) =>
     `${about} has neither a recipe nor an estimated cost. Add its lines, or an estimated_cost in recipes.csv.`,
+  'begins-late': (about, f) =>
+    f.kind === 'ingredient'
+      ? `${about} is not known before ${one(f, 'begins')}, and was on sale from ${one(f, 'from')}. Give it an earlier valid_from in ingredients.csv.`
+      : `${about} has no recipe before ${one(f, 'begins')}, and was on sale from ${one(f, 'from')}. Give it an earlier valid_from in recipes.csv.`,
   'no-portion': (about) =>
     `${about} is sold by the portion, but its recipe is measured by weight or volume. Make a dish of it that says how much one portion is.`,
   'no-menu-price': (about, f) =>
@@ -103,11 +129,14 @@ const SENTENCES: Readonly<Record<IssueCode, (about: string, facts: Facts) => str
     `Only ${counted(one(f, 'days'), 'trading day', 'trading days')}: how sure a class is cannot be said under 14.`,
   'not-classed': (about, f) =>
     `${about} was on sale on ${counted(one(f, 'days'), 'day', 'days')} of at least ${one(f, 'needed')} that a class needs.`,
+  'sales-waiting': (_, f) =>
+    `${sold(f)} under ${counted(one(f, 'names'), 'name', 'names')} that nothing here has, and ${f.portions === 1 ? 'is' : 'are'} in no figure: ${namesWaiting(f)}. Write ${f.names === 1 ? 'it' : 'them'} into menu.csv or recipes.csv as the till spells ${f.names === 1 ? 'it' : 'them'}.`,
   'no-sales': (about) => `Nothing was sold in ${about}. Load sales.csv for these days.`,
   'revenue-negative': (about, f) =>
     `The revenue of ${about} comes to ${one(f, 'revenue')} in this period. Check its discounts and voids.`,
 };
 
 export function issueText(issue: Issue): string {
-  return SENTENCES[issue.code](issue.about, issue.facts);
+  const day = issue.day === undefined ? null : dayText(issue.day);
+  return SENTENCES[issue.code](issue.about, { day, ...issue.facts });
 }

@@ -13,9 +13,9 @@ export function daysForClass(tradingDays: number): number {
   return Math.min(DAYS_FOR_CLASS, tradingDays / 2);
 }
 
-/** What the sales of a section leave open as a whole. */
-export function sectionIssues(about: string, items: number, tradingDays: number): readonly Issue[] {
-  if (tradingDays === 0) return [{ code: 'no-sales', about, facts: {} }];
+/** What the sales of a section leave open as a whole. Where sales wait for a name, nobody has to load any. */
+export function sectionIssues(about: string, items: number, tradingDays: number, isWaiting = false): readonly Issue[] {
+  if (tradingDays === 0) return isWaiting ? [] : [{ code: 'no-sales', about, facts: {} }];
   return [
     ...(items < ITEMS_FOR_AVERAGES ? [{ code: 'few-items' as const, about, facts: { items } }] : []),
     ...(tradingDays < DAYS_FOR_CERTAINTY
@@ -29,7 +29,7 @@ export function revenueIssues(about: string, { standIn, unpriced, revenue }: Ite
   return [
     ...(unpriced > 0 ? [{ code: 'no-menu-price' as const, about, facts: { portions: unpriced } }] : []),
     ...(standIn > 0 ? [{ code: 'stand-in-revenue' as const, about, facts: { portions: standIn } }] : []),
-    ...(revenue < 0 ? [{ code: 'revenue-negative' as const, about, facts: { revenue } }] : []),
+    ...(revenue !== null && revenue < 0 ? [{ code: 'revenue-negative' as const, about, facts: { revenue } }] : []),
   ];
 }
 

@@ -4,9 +4,12 @@ import type { ItemFigures } from '../item-figures';
 export interface MixTotals {
   readonly sold: number;
   readonly comps: number;
-  readonly revenue: number;
+  /** As far as it is known; null where it is known of no portion. */
+  readonly revenue: number | null;
   readonly costedSold: number;
   readonly costedRevenue: number;
+  /** Of the costed portions, those with an owner's estimate in their cost. */
+  readonly estimatedSold: number;
   readonly plateCost: number | null;
   readonly foodCost: number | null;
   readonly margin: number | null;
@@ -20,16 +23,19 @@ export function mixTotals(items: readonly ItemFigures[]): MixTotals {
   const costed = items.filter(({ margin }) => margin !== null);
   const total = (of: readonly ItemFigures[], figure: (item: ItemFigures) => number): number =>
     of.reduce((sum, item) => sum + figure(item), 0);
-  const costedRevenue = total(costed, ({ revenue }) => revenue);
+  const costedRevenue = total(costed, ({ revenue }) => revenue ?? 0);
   const plateCost = total(costed, ({ plateCost, sold }) => (plateCost ?? 0) * sold);
   const food = total(costed, ({ food, sold }) => (food ?? 0) * sold);
   const isKnown = costed.length > 0;
+  const isUnpriced = items.some(({ revenue }) => revenue === null);
+  const isPriced = items.some(({ sold, revenue }) => sold > 0 && revenue !== null);
   return {
     sold: total(items, ({ sold }) => sold),
     comps: total(items, ({ comps }) => comps),
-    revenue: total(items, ({ revenue }) => revenue),
+    revenue: isUnpriced && !isPriced ? null : total(items, ({ revenue }) => revenue ?? 0),
     costedSold: total(costed, ({ sold }) => sold),
     costedRevenue,
+    estimatedSold: total(costed, ({ sold, estimated }) => (estimated ? sold : 0)),
     plateCost: isKnown ? plateCost : null,
     foodCost: isKnown && costedRevenue > 0 ? food / costedRevenue : null,
     margin: isKnown ? costedRevenue - plateCost : null,
