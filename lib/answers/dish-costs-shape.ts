@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { issueShape, moneyShape } from './common-shape';
 
-/** GET months/{month}/dish-costs and `report dish-costs --json`. One row an item and channel. */
+/** GET months/{month}/dish-costs and `report dish-costs --json`. One row an item and channel; extras per cover beside them. */
 export const dishCostsShape = z.strictObject({
   venue: z.string(),
   month: z.string(),
@@ -21,10 +21,21 @@ export const dishCostsShape = z.strictObject({
       linesTotal: z.number().nullable(),
       estimated: z.boolean(),
       recipeLabour: moneyShape.nullable(),
+      foodPlusLabour: moneyShape.nullable(),
       smallBatchLoss: moneyShape.nullable(),
       foodCostPct: z.number().nullable(),
+      commission: moneyShape.nullable(),
       margin: moneyShape.nullable(),
+      platingMinutes: z.number().nullable(),
       marginPerPlatingMinute: moneyShape.nullable(),
+    }),
+  ),
+  extras: z.array(
+    z.strictObject({
+      item: z.string(),
+      covers: z.number(),
+      perCover: moneyShape.nullable(),
+      cost: moneyShape.nullable(),
     }),
   ),
   issues: z.array(issueShape),

@@ -43,9 +43,12 @@ function written(costs: DishCosts, month: string): DishCostsAnswer {
     linesTotal: row.halfKnown?.lines ?? null,
     estimated: row.estimated,
     recipeLabour: money(row.recipeLabour),
+    foodPlusLabour: money(row.foodPlusLabour),
     smallBatchLoss: money(row.smallBatchLoss),
     foodCostPct: row.foodCost,
+    commission: money(row.commission),
     margin: money(row.margin),
+    platingMinutes: row.platingMinutes,
     marginPerPlatingMinute: money(row.marginPerPlatingMinute),
   });
   return {
@@ -54,6 +57,9 @@ function written(costs: DishCosts, month: string): DishCostsAnswer {
     period: { from: dayText(costs.period.from), to: dayText(costs.period.to) },
     currency,
     items: costs.items.map(item),
+    extras: costs.extras.map(({ item: name, covers, perCover, cost }) => ({
+      ...{ item: name, covers, perCover: money(perCover), cost: money(cost) },
+    })),
     issues: writtenIssues(costs.issues),
   };
 }

@@ -71,7 +71,9 @@ export function labourOf(things: readonly Thing[], book: Book, segments: Segment
     }
     const isOpen = isSilent(thing, piece) || asksForUnreadable(things, piece);
     for (let cell = node * count + piece.from; cell < node * count + piece.to; cell++) {
-      if (isOpen || (book.estimated[cell] === WHOLE && piece.lines.length > 0)) own.unknown[cell] = 1;
+      // of a plate on estimate nothing is known but the minutes that it states itself
+      const isAlone = piece.lines.length === 0 && piece.version.handsOnMinutes !== null;
+      if (isOpen || (book.estimated[cell] === WHOLE && !isAlone)) own.unknown[cell] = 1;
     }
   };
 

@@ -36,6 +36,8 @@ export interface DishCost {
   readonly estimated: boolean;
   /** Hands-on minutes of all that is in it, at the cost per hour of their grades; null where any of that is not known. */
   readonly recipeLabour: number | null;
+  /** Food plus recipe labour: plate cost + recipe labour; null where either is not known. Energy is not included. */
+  readonly foodPlusLabour: number | null;
   /**
    * Its share, by use, of what small batches of its components lose; beside the plate cost, never inside it. Null where a component
    * has no loss that is known: unused, or without smallest batch or days of life.
@@ -133,9 +135,14 @@ function channelFigures(
   const row = {
     ...{ id: thing.id, item: thing.name, kind: thing.kind, section: itemSection(thing), channel, sold: item.sold },
     ...{ netPrice: item.netPrice, plateCost: item.plateCost, halfKnown: item.halfKnown, estimated: item.estimated },
-    ...{ recipeLabour, smallBatchLoss: lossPerPortion(period, losses, node, weights), foodCost: item.foodCost },
+    ...{ recipeLabour, foodPlusLabour: plusLabour(item.plateCost, recipeLabour) },
+    ...{ smallBatchLoss: lossPerPortion(period, losses, node, weights), foodCost: item.foodCost },
     ...{ commission, margin, platingMinutes },
     marginPerPlatingMinute: margin === null || !platingMinutes ? null : margin / platingMinutes,
   };
   return { row, node, revenue: item };
+}
+
+function plusLabour(plateCost: number | null, recipeLabour: number | null): number | null {
+  return plateCost === null || recipeLabour === null ? null : plateCost + recipeLabour;
 }

@@ -142,7 +142,8 @@ describe('labour', () => {
     const bare = book.dish('Bare', { estimatedCost: 3, handsOnMinutes: 10, grade: 'finisher' });
     const odd = book.dish('Odd', { platingMinutes: 1 }, [1, 'ml', tart]);
     const unpriced = book.dish('Unpriced', { platingMinutes: 1 }, [1, 'each', tart], [1, 'g', honey], [1, 'ml', flour]);
-    for (const item of [dish, bare, odd, unpriced]) book.menu(item, 9);
+    const plated = book.dish('Plated', { estimatedCost: 3, platingMinutes: 2 });
+    for (const item of [dish, bare, odd, unpriced, plated]) book.menu(item, 9);
     const rows = labour(costPeriod(book.facts(), OCTOBER)).items;
     expect(
       rows.map(({ item, recipeLabour, platingMinutes }) => [item, recipeLabour?.toFixed(9), platingMinutes]),
@@ -150,6 +151,7 @@ describe('labour', () => {
       ['Bare', '3.000000000', null],
       ['Odd', undefined, 1],
       ['On estimate', undefined, 1],
+      ['Plated', undefined, 2],
       ['Unpriced', '2.400000000', 1],
     ]);
   });
