@@ -98,7 +98,7 @@ test('namedCurves(curves, nameOf, plot) leaves out names that would touch, the l
 test('plotWords(facts, marks) move out of the way of marks, and name the upright line where it is free', () => {
   const plot = { x: 50, y: 30, width: 800, height: 500 };
   const scales = { x: (share: number) => 50 + share * 5000, y: (margin: number) => 530 - margin * 50 };
-  const size = { width: 900, height: 590 };
+  const size = { width: 900, height: 590, namesMargin: true };
   const measured = (text: string) => text.length * 7;
   const [one] = drawnMarks(facts, scales, plot);
   if (!one) throw new Error('no mark');
@@ -110,7 +110,7 @@ test('plotWords(facts, marks) move out of the way of marks, and name the upright
   });
 });
 
-test('plotWords(facts, marks) on a phone without a free place names the upright line under the axis, never outside', () => {
+test('plotWords(facts, marks) on a phone name the upright line under the axis, where no dish’s name lies over it, and never outside', () => {
   const plot = { x: 50, y: 40, width: 302, height: 340 };
   const scales = { x: (share: number) => 50 + share * 2800, y: (margin: number) => 380 - margin * 20 };
   const measured = (text: string) => text.length * 6.4;
@@ -132,6 +132,7 @@ test('plotWords(facts, marks) on a phone without a free place names the upright 
     expect(box.x).toBeGreaterThanOrEqual(0);
     expect(box.x + box.width).toBeLessThanOrEqual(NARROW.width);
   }
+  expect(plotWords(own, [], scales, plot, NARROW, measured)[0]).toEqual(popular);
   const nameX = axisNameX([popular], NARROW, plot, measured);
   expect(nameX + measured(PLANE.shareAxis)).toBeLessThan(wordBox(popular, measured).x);
   expect(axisNameX(classes, NARROW, plot, measured)).toBe(plot.x);

@@ -29,7 +29,7 @@ export interface Segment {
 }
 
 const CLOSE = 12;
-const OFF = [22, 34, 48];
+const OFF = [22, 34, 48, 66, 90];
 const CLEAR = 3;
 const MARK = 7;
 

@@ -47,14 +47,14 @@ export function axisNameX(words: readonly DrawnWord[], size: PlaneSize, plot: Bo
 
 /**
  * The words that stand in the plot: the classes in the corners, and the name of the upright line where it covers no mark and no class.
- * Where there is no such place it stands under the axis, at the right.
+ * Where there is no such place, and in the narrow drawing, whose plot the names of dishes fill, it stands under the axis at the right.
  */
 export function plotWords(
   { popularity, margin }: PlaneFacts,
   marks: readonly DrawnMark[],
   { x }: Scales,
   plot: Box,
-  size: Pick<PlaneSize, 'width' | 'height'>,
+  size: Pick<PlaneSize, 'width' | 'height' | 'namesMargin'>,
   measured: MeasuredText,
 ): readonly DrawnWord[] {
   if (!popularity || !margin) return [];
@@ -80,12 +80,10 @@ export function plotWords(
     corner('plowhorse', false, false),
   ];
   const heights = [bottom - 6, bottom - 28, plot.y + 14, plot.y + 36, bottom - 50, plot.y + 58];
-  const places = [popularity.words, popularity.short].flatMap((text) =>
-    heights.flatMap((y): DrawnWord[] => [
-      { key: 'popular', text, x: x(popularity.high) + 6, y, anchor: 'start', kind: 'line' },
-      { key: 'popular', text, x: x(popularity.low) - 6, y, anchor: 'end', kind: 'line' },
-    ]),
-  );
+  const places = heights.flatMap((y): DrawnWord[] => [
+    { key: 'popular', text: popularity.words, x: x(popularity.high) + 6, y, anchor: 'start', kind: 'line' },
+    { key: 'popular', text: popularity.words, x: x(popularity.low) - 6, y, anchor: 'end', kind: 'line' },
+  ]);
   const blocked = [...corners.map((word) => wordBox(word, measured)), ...taken];
   const isFree = (word: DrawnWord) => {
     const box = wordBox(word, measured);
@@ -100,7 +98,8 @@ export function plotWords(
     anchor: 'end',
     kind: 'line',
   };
-  return [places.find(isFree) ?? under, ...corners];
+  const inPlot = size.namesMargin ? places.find(isFree) : undefined;
+  return [inPlot ?? under, ...corners];
 }
 
 function markBox({ x, y }: DrawnMark): Box {
