@@ -11,6 +11,9 @@ export interface FlatLines {
   readonly amount: Float64Array;
   readonly from: Int32Array;
   readonly to: Int32Array;
+  /** Lines of one parent in a row: group g is of parent rows[g] and has the lines starts[g] to starts[g + 1] - 1. */
+  readonly rows: Int32Array;
+  readonly starts: Int32Array;
 }
 
 export interface LineList {
@@ -33,11 +36,20 @@ export function lineList(): LineList {
       tos.push(to);
     },
     lines: () => ({
+      ...grouped(parents),
       parent: Int32Array.from(parents),
       child: Int32Array.from(children),
       amount: Float64Array.from(amounts),
       from: Int32Array.from(froms),
       to: Int32Array.from(tos),
     }),
+  };
+}
+
+function grouped(parents: readonly number[]): Pick<FlatLines, 'rows' | 'starts'> {
+  const starts = [...parents.keys()].filter((line) => parents[line] !== parents[line - 1]);
+  return {
+    rows: Int32Array.from(starts, (line) => parents[line] as number),
+    starts: Int32Array.from([...starts, parents.length]),
   };
 }

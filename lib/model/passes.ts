@@ -14,15 +14,18 @@ export function upward(lines: FlatLines, prices: Float64Array, segments: number)
   return cost;
 }
 
-/** The lines of one parent stand together, so that its sum is held back until the last of them. */
-function upwardOnce({ parent, child, amount }: FlatLines, cost: Float64Array): void {
-  for (let line = 0; line < parent.length; ) {
-    const above = parent[line] as number;
+/** The sum of a parent is held back until the last of its lines, and two lines are taken a turn: the loop that a moving slider waits for. */
+function upwardOnce({ child, amount, rows, starts }: FlatLines, cost: Float64Array): void {
+  let line = 0;
+  for (let row = 0; row < rows.length; row++) {
+    const above = rows[row] as number;
+    const end = starts[row + 1] as number;
     let sum = cost[above] as number;
-    do {
+    for (; line + 1 < end; line += 2) {
       sum += (amount[line] as number) * (cost[child[line] as number] as number);
-      line++;
-    } while (line < parent.length && parent[line] === above);
+      sum += (amount[line + 1] as number) * (cost[child[line + 1] as number] as number);
+    }
+    if (line < end) sum += (amount[line] as number) * (cost[child[line++] as number] as number);
     cost[above] = sum;
   }
 }

@@ -15,7 +15,6 @@ export function medianMs<Name extends string>(
   for (let batch = 0; batch < batches; batch++) {
     for (const name of names) {
       const call = calls[name];
-      globalThis.gc?.();
       call();
       const start = performance.now();
       for (let count = 0; count < each; count++) call();

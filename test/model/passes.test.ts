@@ -45,6 +45,26 @@ describe('upward', () => {
   });
 });
 
+describe('upward of recipes of one to five lines', () => {
+  // every node costs the sum of the thing bought, 1, and all before it: 1, 1 + 1, 1 + 1 + 2 ...
+  test('upward(lines, prices, 1) takes every line once, however many a recipe has, and groups that name a parent again', () => {
+    const list = lineList();
+    for (let node = 1; node <= 5; node++) for (let child = 0; child < node; child++) list.add(node, child, 1, 0, 1);
+    list.add(6, 0, 1, 0, 1);
+    list.add(7, 5, 1, 0, 1);
+    list.add(6, 7, 2, 0, 1);
+    const prices = Float64Array.of(1, 0, 0, 0, 0, 0, 0, 0);
+    const costs = [1, 1, 2, 4, 8, 16, 1 + 2 * 16, 16];
+    expect([...upward(list.lines(), prices, 1)]).toEqual(costs);
+    const twice = Float64Array.from([...prices].flatMap((price) => [price, price]));
+    const { from, to, ...lines } = list.lines();
+    const both = { ...lines, from, to: to.map(() => 2) };
+    expect([...upward(both, twice, 2)]).toEqual(costs.flatMap((cost) => [cost, cost]));
+    expect([...lineList().lines().starts]).toEqual([0]);
+    expect([...upward(lineList().lines(), prices, 1)]).toEqual([...prices]);
+  });
+});
+
 describe('downward', () => {
   // 3 plates: 30 base, 15 sugar, 7.5 butter; 2 g of base sold by itself add 1 and 0.5
   test('downward(lines, wanted, 1) is the need of everything, what is wanted included', () => {
