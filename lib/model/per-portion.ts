@@ -1,6 +1,6 @@
 import type { CostedPeriod } from './costed-period';
-import { type PortionWeight, weightedMean } from './item-figures';
 import { plateCost, portionOf } from './plate-cost';
+import { type PortionWeight, weightedMean } from './portion-weights';
 import type { LossPerUnit } from './small-batch/small-batch-loss';
 
 /** The work in one portion of an item, portion-weighted over a period; null where any of it is not known. */
