@@ -5,7 +5,7 @@ import { type Label, labelPlaces, type Place } from './label-places';
 /** What leaving a label out costs: more than any lone blemish, less than two labels on one another. */
 const DROPPED = 75;
 const DROPPED_FIRST = 150;
-const SWEEPS = 260;
+const SWEEPS = 700;
 const HOT = 40;
 const COLD = 0.4;
 
