@@ -44,6 +44,14 @@ describe('weekdayStrata', () => {
     ]);
   });
 
+  // Mondays have a mean of 20, Tuesdays one of 30
+  test('weekdayStrata(days, portions) goes by the mean of a weekday, however many days it has', () => {
+    expect(strataOf([0, 7, 14, 1, 8, 2], [19, 20, 21, 29, 31, 25.05])).toEqual([
+      [0, 1, 2],
+      [3, 4, 5],
+    ]);
+  });
+
   test('weekdayStrata(a single day, none) is one group, none', () => {
     expect(strataOf([3], [7])).toEqual([[0]]);
     expect(strataOf([], [])).toEqual([]);
