@@ -109,9 +109,9 @@ test('the sentence and the picture speak of the same figures as the answer', asy
   const marks = page.getByRole('listbox').getByRole('option');
   await expect.poll(() => marks.count()).toBe(drawn.length);
   expect(await marks.allTextContents()).toEqual(drawn.map(({ item }) => item));
-  // 0.70 / 6 dishes = 11.667 %; one decimal leaves every dish on its side
+  // 0.70 / 6 dishes = 11.667 %
   expect(mix.thresholds.popularity).toBeCloseTo(0.7 / 6, 12);
-  await expect.poll(() => page.locator('figure svg').first().textContent()).toContain('popular from 11.7\u2009%');
+  await expect.poll(() => page.locator('figure svg').first().textContent()).toContain('popular from 11.667\u2009%');
 });
 
 test('the plane is one tab stop: arrows go from mark to mark, the line under it reads each, Escape lets go', async () => {

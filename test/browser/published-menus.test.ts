@@ -50,7 +50,7 @@ describe.each([EIGHT_ITEMS, SIX_ITEMS])('$venue, loaded as a folder and read fro
     await expect.poll(() => picture.textContent()).toContain(`popular from ${popularity}\u2009%`);
     const margin = /high marginfrom ([\d,.]+)/.exec((await picture.textContent()) ?? '')?.[1]?.replaceAll(',', '');
     expect(Math.abs(Number(margin) - menu.meanMargin)).toBeLessThanOrEqual(menu.within + 0.00005);
-    expect(await page.locator('main p').first().textContent()).toContain('one trading day is too few');
+    expect(await page.locator('main p').first().textContent()).toContain('One trading day is too few');
   });
 });
 

@@ -37,14 +37,12 @@ test('planeFacts(mix) names both lines with their exact values', () => {
   expect(facts.margin?.words).toEqual(['high margin', 'from 8.1286']);
 });
 
-// 0.7 / 3 = 23.333... %: one decimal tells the shares 23 % and 24 % apart; 23.32 % and 23.334 % need more.
-test('popularityLine(popularity) prints a threshold that has no end with as few decimals as keep every dish on its side', () => {
-  const said = (shares: readonly number[], locale = 'en-GB') =>
-    popularityLine({ low: 0.7 / 3, high: 0.7 / 3, shares }, locale).words.replaceAll('\u2009', ' ');
-  expect(said([0.23, 0.24, 0.53])).toBe('popular from 23.3 %');
-  expect(said([0.23, 0.24, 0.53], 'de-DE')).toBe('popular from 23,3 %');
-  expect(said([0.2332, 0.24])).toBe('popular from 23.33 %');
-  expect(said([0.23332, 0.24])).toBe('popular from 23.333 %');
+test('popularityLine(popularity) prints the exact threshold, to three decimals where it has no end', () => {
+  const printed = (threshold: number) => popularityLine({ low: threshold, high: threshold }, 'en-IE').words;
+  expect(printed(0.7 / 3)).toBe('popular from 23.333\u2009%');
+  expect(printed(0.7 / 8)).toBe('popular from 8.75\u2009%');
+  expect(printed(0.7 / 16)).toBe('popular from 4.375\u2009%');
+  expect(printed(0.07)).toBe('popular from 7\u2009%');
 });
 
 test('planeFacts(mix) where dishes were on sale on different days gives each its own line', () => {

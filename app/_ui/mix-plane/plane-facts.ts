@@ -43,10 +43,7 @@ export function planeFacts(
   return {
     marks,
     sold: mix.totals.sold,
-    popularity:
-      popular.length === 0
-        ? null
-        : { low, high, ...popularityLine({ low, high, shares: mix.items.map(({ share }) => share) }, locale) },
+    popularity: popular.length === 0 ? null : { low, high, ...popularityLine({ low, high }, locale) },
     margin:
       margin === null
         ? null

@@ -23,11 +23,10 @@ export function contributionAxis(sign: string, short: boolean): string {
   return short ? `curves: ${sign} left in the period` : `${sign} in the period`;
 }
 
-/** The share from which a dish is popular, or the span of the dishes' own, and the shares that lie on either side of it. */
+/** The share from which a dish is popular, or the span of the dishes' own. */
 export interface Popularity {
   readonly low: number;
   readonly high: number;
-  readonly shares: readonly number[];
 }
 
 /** Beside the upright threshold, and shorter for where there is little room. */
@@ -35,9 +34,9 @@ export function popularityLine(
   popularity: Popularity,
   locale: string,
 ): { readonly words: string; readonly short: string } {
-  const { low, high, shares } = popularity;
+  const { low, high } = popularity;
   if (high - low < 1e-9) {
-    const words = `popular from ${perCent(low, locale, thresholdDecimals(low, shares))}`;
+    const words = `popular from ${perCent(low, locale, EXACT)}`;
     return { words, short: words };
   }
   const from = perCentFigure(low, locale, 1);
@@ -45,18 +44,8 @@ export function popularityLine(
   return { words: `popular from ${from} to ${to}, by days on sale`, short: `popular from ${from} to ${to}` };
 }
 
-const MOST_DECIMALS = 3;
-
-/** All decimals where at most three say it exactly; otherwise as few as leave every dish on its own side of the printed figure. */
-function thresholdDecimals(threshold: number, shares: readonly number[]): Decimals {
-  const rounded = (decimals: number) => Math.round(threshold * 100 * 10 ** decimals) / 10 ** decimals / 100;
-  if (Math.abs(rounded(MOST_DECIMALS) - threshold) < 1e-12) return { least: 0, most: MOST_DECIMALS };
-  for (let decimals = 1; decimals < MOST_DECIMALS; decimals++) {
-    const printed = rounded(decimals);
-    if (shares.every((share) => share >= threshold === share >= printed)) return decimals;
-  }
-  return MOST_DECIMALS;
-}
+/** The exact share, to three decimals where it has no end. */
+const EXACT: Decimals = { least: 0, most: 3 };
 
 /** At the end of the level threshold, in two lines. */
 export function marginLine(margin: string, purse: Purse): readonly [string, string] {
