@@ -1,5 +1,6 @@
 import { randomBytes } from 'node:crypto';
-import { Client } from 'pg';
+import { setTimeout as pause } from 'node:timers/promises';
+import { Client, DatabaseError } from 'pg';
 import { afterAll, inject } from 'vitest';
 import { type Database, openAt } from '@/lib/db/database';
 
@@ -28,8 +29,25 @@ export async function newDatabase(like: string): Promise<{ readonly url: string;
   await onServer(`create database ${database} ${like}`);
   return {
     url: `postgresql://${server.user}:${encodeURIComponent(server.password)}@${server.host}:${server.port}/${database}`,
-    drop: () => onServer(`drop database ${database} with (force)`),
+    drop: () => dropDatabase(database),
   };
+}
+
+const INSUFFICIENT_PRIVILEGE = '42501';
+
+/**
+ * Drops a database with whoever is still in it. Where the server is vacuuming it at that moment, a user who is no superuser may not
+ * stop the vacuum and has to wait for its end.
+ */
+async function dropDatabase(database: string, tries = 20): Promise<void> {
+  try {
+    await onServer(`drop database ${database} with (force)`);
+  } catch (error) {
+    const isVacuumed = error instanceof DatabaseError && error.code === INSUFFICIENT_PRIVILEGE;
+    if (!isVacuumed || tries === 0) throw error;
+    await pause(500);
+    await dropDatabase(database, tries - 1);
+  }
 }
 
 /** Runs a statement on the tests' server, outside any database of theirs. */
@@ -37,6 +55,9 @@ async function onServer(statement: string): Promise<void> {
   const { template: _, ...server } = inject('testServer');
   const client = new Client({ ...server, database: 'postgres' });
   await client.connect();
-  await client.query(statement);
-  await client.end();
+  try {
+    await client.query(statement);
+  } finally {
+    await client.end();
+  }
 }
