@@ -1,6 +1,7 @@
 import type { Day, DayRange } from '../core/days';
 import { byText, grouped } from '../core/grouped';
 import { isNear } from '../core/near';
+import { deliveryDay, withoutInvoicedAccruals } from './accruals';
 import { type Exchange, exchangeOf } from './exchange';
 import type { Facts, Offer, PriceKind, PricePoint, PurchaseLine } from './facts';
 import type { Issue } from './issue';
@@ -45,18 +46,15 @@ export function boughtGoods(facts: Facts, units: UnitReader): readonly BoughtGoo
   const offers = new Map(facts.offers.map((offer) => [offer.id, offer]));
   const pointsOf = grouped(facts.pricePoints, ({ offer }) => offer);
   const nameOf = new Map(facts.items.map(({ id, name }) => [id, name]));
-  const goods = facts.purchases.filter(({ kind, offer }) => kind === 'goods' && offer !== null);
+  const goods = withoutInvoicedAccruals(facts.purchases).filter(
+    ({ kind, offer }) => kind === 'goods' && offer !== null,
+  );
   return [...grouped(goods, ({ offer }) => offer)].flatMap(([id, lines]) => {
     const offer = id === null ? undefined : offers.get(id);
     if (!offer) return [];
     const about = nameOf.get(offer.item) ?? offer.code;
     return judged(lines, offer, about, pointsOf.get(offer.id) ?? [], exchange, quantityOf);
   });
-}
-
-/** The day on which a line's goods came. */
-export function deliveryDay({ day, deliveredOn }: PurchaseLine): Day {
-  return deliveredOn ?? day;
 }
 
 function judged(

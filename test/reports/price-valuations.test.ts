@@ -85,6 +85,17 @@ describe('priceValuations', () => {
     expect(report.issues).toEqual([]);
   });
 
+  // written down on delivery without an invoice: 10 kg at the agreed 10.00 a kg; invoiced since: 5 kg for 48.00
+  test('priceValuations(an accrual whose invoice came) counts the delivery once, as invoiced', () => {
+    const report = butter((book, offer) => {
+      book.buy('2026-10-05', { offer, packs: 2, invoice: null });
+      book.buy('2026-10-09', { offer, packs: 1, amount: 48, delivered: '2026-10-05' });
+      book.buy('2026-10-12', { offer, packs: 1, invoice: null });
+      book.buy('2026-10-13', { kind: 'credit', offer, amount: -1, delivered: '2026-10-12' });
+    });
+    expect(only(report)).toMatchObject({ purchased: { quantity: 10000, value: 97 }, accrued: 50 });
+  });
+
   test('priceValuations(goods that nothing prices) leaves them out and says so', () => {
     const book = new Book();
     const item = book.item('ingredient', 'Butter');

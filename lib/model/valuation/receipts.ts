@@ -1,9 +1,10 @@
 import { grouped } from '../../core/grouped';
+import { deliveryDay } from '../accruals';
 import type { Facts, ItemId, Offer, PurchaseLine } from '../facts';
 import type { Issue } from '../issue';
 import { inBase, type UnitReader } from '../measure';
 import { measureReader } from '../measure-reader';
-import { type BoughtGoods, deliveryDay } from '../purchases';
+import type { BoughtGoods } from '../purchases';
 import { quantityReader } from '../purchases-quantity';
 import { freightShares } from './freight';
 import type { PriceReader } from './price-reader';
