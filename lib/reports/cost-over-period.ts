@@ -4,11 +4,10 @@ import { isNear } from '../core/near';
 import type { CostedPeriod } from '../model/costed-period';
 import type { ItemId, SalesDay } from '../model/facts';
 import { itemFigures } from '../model/item-figures';
-import { isOnMenu, netPriceOn } from '../model/menu-price';
-import { sectionNodes } from '../model/mix/section';
-import { daysOnSale, sectionDays } from '../model/mix/section-days';
+import { netPriceOn } from '../model/menu-price';
 import { isOffered } from '../model/offered';
 import { plateCost } from '../model/plate-cost';
+import { saleDays } from '../model/sale-days';
 import { segmentOf } from '../model/segments';
 import type { Thing } from '../model/things';
 
@@ -42,7 +41,7 @@ export function costOverPeriod(period: CostedPeriod, item: ItemId, section: stri
   const node = period.nodeOf.get(item);
   const thing = node === undefined ? undefined : period.things[node];
   if (node === undefined || thing === undefined || !isOffered(thing)) return null;
-  const days = saleDays(period, thing, node, section);
+  const days = saleDays(period, node, section);
   const channels = thing.menu.map(({ channel }) => channel);
   const { sold, plateCost: mean } = itemFigures(period, node, thing.sales, days, channels);
   const counted = sold > 0 ? thing.sales.filter((row) => row.sold !== 0) : daysOnMenu(thing, days);
@@ -65,18 +64,6 @@ function daysOnMenu({ menu }: Thing, days: readonly Day[]): readonly Counted[] {
   return days.flatMap((day) =>
     menu.flatMap(({ channel }) => (netPriceOn(menu, channel, day) === null ? [] : [{ day, channel, sold: 0 }])),
   );
-}
-
-/** The days on which an item was on sale among its section's trading days; the days on the menu where there was none. */
-function saleDays(period: CostedPeriod, thing: Thing, node: number, section: string | null): readonly Day[] {
-  const inSection = sectionNodes(period, section);
-  const offered = period.things.flatMap((each, at) => (isOffered(each) ? [at] : []));
-  const nodes = inSection.includes(node) ? inSection : offered;
-  const onSale = daysOnSale(sectionDays(period, nodes), nodes.indexOf(node));
-  if (onSale.length > 0) return onSale;
-  const { from, to } = period.range;
-  const days = Array.from({ length: to - from }, (_, index) => addDays(from, index));
-  return days.filter((day) => isOnMenu(thing.menu, day));
 }
 
 /** The days that count, in runs of one and the same cost. */
