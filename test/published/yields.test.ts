@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import { parse } from 'csv-parse/sync';
 import { describe, expect, test } from 'vitest';
 import { Book } from '../books';
 import { costOn } from '../model/plate';
@@ -16,7 +18,7 @@ function plate(
   const book = new Book({ kitchenMeasures: 'us' });
   const item = book.item('ingredient', 'Ingredient');
   const { usableYield = 1, densityGPerMl = null } = bought;
-  book.ingredientVersion(item, 'g', { usableYield, densityGPerMl });
+  book.ingredientVersion(item, bought.unit === 'pt' ? 'ml' : 'g', { usableYield, densityGPerMl });
   book.price(book.offer(item, 1, 1, bought.unit), bought.price);
   const dish = book.dish('Plate', {}, [quantity, unit, item]);
   book.menu(dish, 9);
@@ -76,33 +78,14 @@ const REFUSE: readonly (readonly [food: string, refuse: number, costFactor: numb
   ['Nuts, walnuts, english', 55, 2.22222],
 ];
 
-// USDA ERS, Fruit and Vegetable Prices, 2022: retail price per pound, yield, pounds to a cup, printed price of an edible cup.
-const CUP_PRICES: readonly (readonly [fruit: string, price: number, usable: number, size: number, cup: number])[] = [
-  ['Apples', 1.8541, 0.9, 0.2425, 0.4996],
-  ['Apricots', 3.6162, 0.93, 0.3638, 1.4145],
-  ['Bananas', 0.5971, 0.64, 0.3307, 0.3085],
-  ['Blackberries', 6.7483, 0.96, 0.3197, 2.2471],
-  ['Blueberries', 4.1575, 0.95, 0.3197, 1.399],
-  ['Cantaloupe', 0.7523, 0.51, 0.3748, 0.5528],
-  ['Cherries', 4.6632, 0.92, 0.3417, 1.7321],
-  ['Clementines', 1.5811, 0.77, 0.463, 0.9507],
-  ['Grapefruit', 1.4444, 0.49, 0.463, 1.3647],
-  ['Grapes', 2.0363, 0.96, 0.3307, 0.7014],
-  ['Honeydew', 1.1589, 0.46, 0.3748, 0.9442],
-  ['Kiwi', 2.6064, 0.76, 0.3858, 1.3231],
-  ['Mangoes', 1.4698, 0.71, 0.3638, 0.7531],
-  ['Nectarines', 2.3721, 0.91, 0.3197, 0.8333],
-  ['Oranges', 1.4624, 0.68, 0.4079, 0.8771],
-  ['Papaya', 1.3375, 0.62, 0.3086, 0.6658],
-  ['Peaches', 2.1785, 0.96, 0.3417, 0.7755],
-  ['Pears', 1.8472, 0.9, 0.3638, 0.7466],
-  ['Pineapple', 0.617, 0.51, 0.3638, 0.4401],
-  ['Plum', 2.5259, 0.94, 0.3638, 0.9775],
-  ['Pomegranate', 2.4672, 0.56, 0.3417, 1.5055],
-  ['Raspberries', 7.7338, 0.96, 0.3197, 2.5753],
-  ['Strawberries', 2.9682, 0.94, 0.3197, 1.0094],
-  ['Watermelon', 0.382, 0.52, 0.3307, 0.2429],
-];
+/**
+ * USDA ERS, Fruit and Vegetable Prices, all rows of 2020 and 2022: retail price of a pound (of juice: a pint), yield, what makes a cup
+ * once prepared, printed price of that cup.
+ */
+const CUP_PRICES: readonly Record<string, string>[] = parse(
+  readFileSync(new URL('usda-ers-cup-prices.csv', import.meta.url)),
+  { columns: true },
+);
 
 // USDA SR28, file WEIGHT: grams to a US cup and to a smaller measure of the same food.
 const WEIGHTS: readonly (readonly [food: string, cup: number, unit: string, grams: number])[] = [
@@ -122,9 +105,14 @@ describe('costPeriod: published yields and weights', () => {
     },
   );
 
-  test.each(CUP_PRICES)('costPeriod(%s) has the printed price of a cup', (_, price, usableYield, size, cup) => {
-    const cost = plate({ price, unit: 'lb', usableYield }, size, 'lb');
-    expect(Math.abs((cost ?? 0) - cup)).toBeLessThan(0.0006);
+  test.each(['2020', '2022'])('costPeriod(each food of %s) has the printed price of a cup, to 0.0006', (year) => {
+    const rows = CUP_PRICES.filter((row) => row.year === year);
+    expect(rows.length).toBeGreaterThan(150);
+    for (const { food, form, price, unit = '', usable_yield, cup, cup_unit = '', cup_price } of rows) {
+      const bought = { price: Number(price), unit, usableYield: Number(usable_yield) };
+      const cost = plate(bought, Number(cup), cup_unit);
+      expect(Math.abs((cost ?? Number.NaN) - Number(cup_price)), `${food}, ${form}`).toBeLessThan(0.0006);
+    }
   });
 
   // Wall, Trade Calculations (2007): 5.2 kg of striploin at 11.95 a kg give 4.6 kg; a usable kg costs 13.5087 (derived), and 85 portions
