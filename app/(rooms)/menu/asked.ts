@@ -33,6 +33,11 @@ export function menuHref({
   return `/menu?${query}` as Route;
 }
 
+/** The address of a view of the Menu room for a month and venue; what only one view understands is left out. */
+export function viewHref(path: Route, { venue, month }: Asked): Route {
+  return `${path}?${new URLSearchParams({ month, ...(venue && { venue }) })}` as Route;
+}
+
 /** The answers of a request, each asked for once however many panels need it. */
 export const mixOf = cache((venue: string | null, month: string, section: string | null) =>
   menuMixAnswer(currentAsker(), { venue, month, section, model: null }),

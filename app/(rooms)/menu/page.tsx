@@ -13,6 +13,7 @@ import { RibbonPanel } from './ribbon-panel';
 import { SectionLinks } from './section-links';
 import { SentencePanel } from './sentence-panel';
 import { TablePanel } from './table-panel';
+import { ViewLinks } from './view-links';
 import { PictureWait, SentenceWait, TableWait } from './waits';
 
 /** What the page is about: the mix of a period, or why there is none. */
@@ -43,6 +44,7 @@ export default async function MenuPage({ searchParams }: PageProps<'/menu'>) {
       <Suspense fallback={<RibbonWait />}>
         <RibbonPanel asked={question} />
       </Suspense>
+      <ViewLinks current="/menu" asked={question} />
       <main id="main" className="wrap" tabIndex={-1}>
         <Suspense fallback={<h1 className="unseen">{SHELL.mix}</h1>}>
           <Heading asked={question} />

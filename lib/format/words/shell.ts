@@ -9,6 +9,8 @@ export const SHELL = {
   sections: 'Sections of the menu',
   wholeMenu: 'Whole menu',
   menu: 'Menu',
+  views: 'Views of the menu',
+  mixView: 'Mix',
   mix: 'Menu mix',
 } as const;
 
