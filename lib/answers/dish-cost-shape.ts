@@ -109,6 +109,7 @@ export const dishCostShape = z.strictObject({
   /** In which it is sold: packaging and courses can differ; null where it is sold in none. */
   channel: z.string().nullable(),
   currency: z.string(),
+  locale: z.string(),
   /** What plateCost is the cost of: one portion; of a component, one batch; null where a batch is not measured. */
   per: z.strictObject({ quantity: z.number(), unit: z.string() }).nullable(),
   plateCost: moneyShape.nullable(),

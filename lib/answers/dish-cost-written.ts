@@ -11,7 +11,7 @@ const money = (amount: number | null, currency: string) => (amount === null ? nu
 
 /** A working as the interface writes it: money as decimal text, days as ISO text, issues in words. */
 export function writtenCost(working: CostWorking): Omit<DishCostAnswer, 'period'> {
-  const { currency, name } = working.venue;
+  const { currency, locale, name } = working.venue;
   return {
     venue: name,
     item: working.item,
@@ -19,6 +19,7 @@ export function writtenCost(working: CostWorking): Omit<DishCostAnswer, 'period'
     date: dayText(working.day),
     channel: working.channel,
     currency,
+    locale,
     per: working.per,
     plateCost: money(working.plateCost, currency),
     floor: money(working.halfKnown?.floor ?? null, currency),

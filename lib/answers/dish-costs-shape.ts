@@ -7,6 +7,7 @@ export const dishCostsShape = z.strictObject({
   month: z.string(),
   period: z.strictObject({ from: z.string(), to: z.string() }),
   currency: z.string(),
+  locale: z.string(),
   items: z.array(
     z.strictObject({
       item: z.string(),

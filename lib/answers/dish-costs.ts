@@ -28,7 +28,7 @@ export async function dishCostsAnswer(
 
 /** The report as the interface writes it: money as decimal text, days as ISO text, issues in words. */
 function written(costs: DishCosts, month: string): DishCostsAnswer {
-  const { currency } = costs.venue;
+  const { currency, locale } = costs.venue;
   const money = (amount: number | null) => (amount === null ? null : moneyText(amount, currency));
   const item = (row: DishCost): DishCostsAnswer['items'][number] => ({
     item: row.item,
@@ -56,6 +56,7 @@ function written(costs: DishCosts, month: string): DishCostsAnswer {
     month,
     period: { from: dayText(costs.period.from), to: dayText(costs.period.to) },
     currency,
+    locale,
     items: costs.items.map(item),
     extras: costs.extras.map(({ item: name, covers, perCover, cost }) => ({
       ...{ item: name, covers, perCover: money(perCover), cost: money(cost) },

@@ -12,6 +12,8 @@ export const menuMixShape = z.strictObject({
   period: z.strictObject({ from: z.string(), to: z.string() }),
   model: z.literal('kasavana-smith'),
   currency: z.string(),
+  /** How the venue writes figures and dates (BCP 47). */
+  locale: z.string(),
   section: z.string().nullable(),
   tradingDays: z.number(),
   resamples: z.number().nullable(),

@@ -43,7 +43,7 @@ export async function menuMixAnswer(asker: Asker, asked: MenuMixAsked): Promise<
 
 /** The report as the interface writes it: money as decimal text, days as ISO text, issues in words. */
 function written(mix: MenuMix, month: string): MenuMixAnswer {
-  const { currency } = mix.venue;
+  const { currency, locale } = mix.venue;
   const money = (amount: number | null) => (amount === null ? null : moneyText(amount, currency));
   const item = (row: MixItem): MenuMixAnswer['items'][number] => ({
     item: row.item,
@@ -75,6 +75,7 @@ function written(mix: MenuMix, month: string): MenuMixAnswer {
     period: { from: dayText(mix.period.from), to: dayText(mix.period.to) },
     model: 'kasavana-smith',
     currency,
+    locale,
     section: mix.section,
     tradingDays: mix.tradingDays,
     resamples: mix.resamples,

@@ -22,7 +22,7 @@ const inQuery = (name: string, description: string) => ({
 
 const VENUE = inPath('venue', 'Name or number of the venue.');
 const MONTH = inPath('month', '2026-10, 2026-W41, 2026-P10 (in the venue’s calendar), or days A..B, the end excluded.');
-const FORMAT = inQuery('format', 'csv for one line an item.');
+const FORMAT = inQuery('format', 'csv for one line an item, xlsx for a workbook; left out: json.');
 
 const TARGET = { target: 'openapi-3.0' } as const;
 const json = (schema: z.ZodType): object => z.toJSONSchema(schema, TARGET);

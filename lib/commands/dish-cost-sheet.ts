@@ -4,11 +4,11 @@ import { plainText } from '../format/phrase';
 import { textTable } from '../format/text-table';
 import { costHead, headWords, meanWords, recipeWords, spanWords, WORKING } from '../format/words/cost-working';
 import { printedSheet, type SheetRow } from '../format/working-sheet';
-import { headed, issueLines, LOCALE } from './plain-tables';
+import { headed, issueLines } from './plain-tables';
 
 /** The working of one cost, for a terminal: a line a line, set in under what it is part of, and where each price comes from. */
 export function dishCostSheet(answer: DishCostAnswer): string {
-  const purse = { currency: answer.currency, locale: LOCALE };
+  const purse = { currency: answer.currency, locale: answer.locale };
   const { rows, total, inOneLine } = printedSheet(answer, purse);
   const flat = (row: SheetRow, level: number): readonly string[][] => [
     [`${'  '.repeat(level)}${row.name}`, row.sum, row.cost, [...row.notes, ...row.missing].join('; ')],
@@ -25,8 +25,8 @@ export function dishCostSheet(answer: DishCostAnswer): string {
 function sheetHead(answer: DishCostAnswer, purse: Purse): readonly string[] {
   const { period, recipe } = answer;
   return [
-    headWords(answer, LOCALE),
-    ...(recipe === null ? [] : [recipeWords(recipe, answer.kind === 'component', LOCALE)]),
+    headWords(answer, purse.locale),
+    ...(recipe === null ? [] : [recipeWords(recipe, answer.kind === 'component', purse.locale)]),
     ...(period === null ? [] : [meanWords(period, answer, purse)]),
     ...(period === null ? [] : spanWords(period, purse).map((words) => `- ${words}`)),
   ];

@@ -10,9 +10,6 @@ import { mixBasis, mixSentences } from '../format/words/menu-mix';
 import { costNextPhrase, NOTES } from '../format/words/mix-notes';
 import { atLeast, columnHeads, type MixColumn, missingLines, sureness, TABLE } from '../format/words/mix-table';
 
-/** A terminal has no venue's locale yet when it asks; the words are English. */
-export const LOCALE = 'en';
-
 const MIX_COLUMNS: readonly (readonly [MixColumn, 'left' | 'right'])[] = [
   ['item', 'left'],
   ['sold', 'right'],
@@ -44,22 +41,23 @@ export function issueLines(issues: MenuMixAnswer['issues']): string {
 
 /** The mix for a terminal: the sentences of the page, the table, what is missing. */
 export function menuMixTable(answer: MenuMixAnswer): string {
-  const purse = { currency: answer.currency, locale: LOCALE };
-  const telling = { locale: LOCALE, running: false };
+  const { currency, locale } = answer;
+  const purse = { currency, locale };
+  const telling = { locale, running: false };
   const money = (amount: string | null) => (amount === null ? TABLE.unknown : moneyFigure(amount, purse));
-  const share = (fraction: number | null) => (fraction === null ? TABLE.unknown : perCentFigure(fraction, LOCALE));
+  const share = (fraction: number | null) => (fraction === null ? TABLE.unknown : perCentFigure(fraction, locale));
   const heads = columnHeads(currencySign(purse), answer.resamples === null ? null : String(answer.resamples));
   const rows = answer.items.map((item) => [
     item.item,
-    portionsFigure(item.sold, LOCALE),
-    perCentFigure(item.share, LOCALE),
+    portionsFigure(item.sold, locale),
+    perCentFigure(item.share, locale),
     money(item.netPrice),
     plateCostCell(item, purse),
     share(item.foodCostPct),
     money(item.margin),
     money(item.contribution),
     item.class ?? TABLE.notClassed,
-    sureness(item, LOCALE).text,
+    sureness(item, locale).text,
   ]);
   const columns = MIX_COLUMNS.map(([column, side]) => ({ head: headed(...heads[column]), side }));
   const sentences = plainText(mixSentences(answer, telling));
@@ -67,8 +65,8 @@ export function menuMixTable(answer: MenuMixAnswer): string {
   return `${sentences}\n${basis}\n\n${textTable(columns, rows)}${costNextLine(answer)}${issueLines(answer.issues)}`;
 }
 
-function costNextLine({ costNext }: MenuMixAnswer): string {
-  return costNext.length === 0 ? '' : `\n${NOTES.costNext}: ${plainText(costNextPhrase(costNext, LOCALE))}\n`;
+function costNextLine({ costNext, locale }: MenuMixAnswer): string {
+  return costNext.length === 0 ? '' : `\n${NOTES.costNext}: ${plainText(costNextPhrase(costNext, locale))}\n`;
 }
 
 function plateCostCell(item: Costed, purse: { readonly currency: string; readonly locale: string }): string {
@@ -81,15 +79,16 @@ function plateCostCell(item: Costed, purse: { readonly currency: string; readonl
 
 /** What each dish costs, for a terminal. */
 export function dishCostsTable(answer: DishCostsAnswer): string {
-  const purse = { currency: answer.currency, locale: LOCALE };
+  const { currency, locale } = answer;
+  const purse = { currency, locale };
   const money = (amount: string | null) => (amount === null ? TABLE.unknown : moneyFigure(amount, purse));
   const rows = answer.items.map((item) => [
     item.item,
     item.channel,
-    portionsFigure(item.sold, LOCALE),
+    portionsFigure(item.sold, locale),
     money(item.netPrice),
     plateCostCell(item, purse),
-    item.foodCostPct === null ? TABLE.unknown : perCentFigure(item.foodCostPct, LOCALE),
+    item.foodCostPct === null ? TABLE.unknown : perCentFigure(item.foodCostPct, locale),
     money(item.margin),
   ]);
   const columns = dishCostHeads(currencySign(purse)).map((head, at) => ({

@@ -1,15 +1,18 @@
 import { parseArgs } from 'node:util';
-import { dishCostsCsv, menuMixCsv } from '../answers/answer-csv';
 import { dishCostAnswer } from '../answers/dish-cost';
-import { dishCostCsv } from '../answers/dish-cost-csv';
+import { dishCostFile } from '../answers/dish-cost-file';
 import { dishCostsAnswer } from '../answers/dish-costs';
+import { dishCostsFile } from '../answers/dish-costs-file';
 import { menuMixAnswer } from '../answers/menu-mix';
+import { menuMixFile } from '../answers/menu-mix-file';
 import type { Answered } from '../answers/problem';
+import { reportCsv } from '../format/report-csv';
+import type { ReportFile } from '../format/report-file';
 import { terminalJson, terminalLines } from '../format/terminal-text';
 import {
   fromAndTo,
-  jsonOrCsv,
   monthOrDays,
+  oneFormat,
   reportUsage,
   whichItem,
   whichPeriod,
@@ -19,6 +22,7 @@ import { currentAsker } from '../session/asker';
 import { dishCostSheet } from './dish-cost-sheet';
 import { dishCostsTable, menuMixTable } from './plain-tables';
 import { complain, run, wrongUse } from './run';
+import { writeReport } from './write-report';
 
 const OPTIONS = {
   item: { type: 'string' },
@@ -32,6 +36,7 @@ const OPTIONS = {
   venue: { type: 'string' },
   json: { type: 'boolean' },
   csv: { type: 'boolean' },
+  xlsx: { type: 'string' },
   help: { type: 'boolean', short: 'h' },
 } as const;
 
@@ -47,14 +52,18 @@ interface Asked {
 
 interface Written {
   readonly json: unknown;
-  readonly csv: string;
+  readonly file: () => ReportFile;
   readonly plain: string;
 }
 
-function written<T>(result: Answered<T>, csv: (answer: T) => string, plain: (answer: T) => string): Answered<Written> {
+function written<T>(
+  result: Answered<T>,
+  file: (answer: T) => ReportFile,
+  plain: (answer: T) => string,
+): Answered<Written> {
   if (!result.ok) return result;
   const { answer } = result;
-  return { ok: true, answer: { json: answer, csv: csv(answer), plain: plain(answer) } };
+  return { ok: true, answer: { json: answer, file: () => file(answer), plain: plain(answer) } };
 }
 
 type InPeriod = Asked & { readonly month: string };
@@ -71,11 +80,11 @@ function ofItem(asked: Asked): OfItem {
 }
 
 const REPORTS: Readonly<Record<string, (asked: Asked) => Promise<Answered<Written>>>> = {
-  'menu-mix': async (asked) => written(await menuMixAnswer(currentAsker(), inPeriod(asked)), menuMixCsv, menuMixTable),
+  'menu-mix': async (asked) => written(await menuMixAnswer(currentAsker(), inPeriod(asked)), menuMixFile, menuMixTable),
   'dish-costs': async (asked) =>
-    written(await dishCostsAnswer(currentAsker(), inPeriod(asked)), dishCostsCsv, dishCostsTable),
+    written(await dishCostsAnswer(currentAsker(), inPeriod(asked)), dishCostsFile, dishCostsTable),
   'dish-cost': async (asked) =>
-    written(await dishCostAnswer(currentAsker(), ofItem(asked)), dishCostCsv, dishCostSheet),
+    written(await dishCostAnswer(currentAsker(), ofItem(asked)), dishCostFile, dishCostSheet),
 };
 
 /** The period by its name; null where none is named. */
@@ -93,11 +102,11 @@ function readArguments() {
   const report = REPORTS[what ?? ''];
   if (!report || more.length > 0) throw wrongUse(wrongReport(what ?? '', Object.keys(REPORTS)));
   const month = periodIn(values);
-  if (values.json && values.csv) throw wrongUse(jsonOrCsv);
+  if ([values.json, values.csv, values.xlsx].filter((form) => form !== undefined).length > 1) throw wrongUse(oneFormat);
   const { venue = null, item = null, date = null, channel = null, section = null, model = null } = values;
   const asked = { venue, item, date, month, channel, section, model };
   const form = values.json ? 'json' : values.csv ? 'csv' : 'plain';
-  return { help: false, report, asked, form } as const;
+  return { help: false, report, asked, form, xlsx: values.xlsx ?? null } as const;
 }
 
 await run(async () => {
@@ -111,9 +120,10 @@ await run(async () => {
     complain(result.problem.detail);
     return result.problem.status === 400 ? 2 : 1;
   }
-  const { json, csv, plain } = result.answer;
+  const { json, file, plain } = result.answer;
+  if (wanted.xlsx !== null) return writeReport(file(), wanted.xlsx);
   process.stdout.write(
-    wanted.form === 'json' ? terminalJson(json) : wanted.form === 'csv' ? csv : terminalLines(plain),
+    wanted.form === 'json' ? terminalJson(json) : wanted.form === 'csv' ? reportCsv(file()) : terminalLines(plain),
   );
   return 0;
 });

@@ -1,10 +1,15 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import { createServer, request } from 'node:http';
+import readWorkbook from 'read-excel-file/node';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { withOptions } from '@/app/api/v1/known-options';
 import * as document from '@/app/api/v1/openapi.json/route';
+import * as dishCost from '@/app/api/v1/venues/[venue]/dishes/[item]/cost/route';
+import * as intake from '@/app/api/v1/venues/[venue]/intake/route';
 import * as dishCosts from '@/app/api/v1/venues/[venue]/months/[month]/dish-costs/route';
 import * as menuMix from '@/app/api/v1/venues/[venue]/months/[month]/menu-mix/route';
 import * as venues from '@/app/api/v1/venues/route';
+import { menuMixShape } from '@/lib/answers/menu-mix-shape';
 import { problemShape } from '@/lib/answers/problem';
 import { loadFolder } from '@/lib/changes/load-folder';
 import { refusesPath } from '@/lib/commands/undecodable-path';
@@ -33,9 +38,13 @@ async function problemOf(response: Response) {
 test.each(['menu-mix', 'dish-costs'] as const)(
   'GET %s takes the formats and options that it knows, and refuses others',
   async (report) => {
-    for (const known of ['', '?format=json', '?format=csv']) expect((await ask(report, known)).status).toBe(200);
+    for (const known of ['', '?format=json', '?format=csv', '?format=xlsx'])
+      expect((await ask(report, known)).status).toBe(200);
     const xml = await problemOf(await ask(report, '?format=xml'));
-    expect([xml.status, xml.detail]).toEqual([400, 'There is no answer in the format “xml”. There is json and csv.']);
+    expect([xml.status, xml.detail]).toEqual([
+      400,
+      'There is no answer in the format “xml”. There is json, csv and xlsx.',
+    ]);
     expect(xml.fields).toMatchObject([{ name: 'format', value: 'xml' }]);
     const unknown = await problemOf(await ask(report, '?colour=red&shape=round&colour=blue'));
     expect([unknown.status, unknown.fields.map(({ name, value }) => [name, value])]).toEqual([
@@ -69,6 +78,7 @@ test.each([
   ['venues', venues],
   ['menu-mix', menuMix],
   ['dish-costs', dishCosts],
+  ['dish-cost', dishCost],
 ])('POST, PUT, PATCH and DELETE of %s are refused with a problem that names what is served', async (address, route) => {
   for (const method of ['POST', 'PUT', 'PATCH', 'DELETE'] as const) {
     const response = route[method](new Request(`http://127.0.0.1/${address}`, { method }));
@@ -76,6 +86,56 @@ test.each([
     expect((await problemOf(response)).detail).toBe(`${method} does nothing at this address. Use GET, HEAD, OPTIONS.`);
   }
   expect(route.OPTIONS().headers.get('allow')).toBe('GET, HEAD, OPTIONS');
+});
+
+test('GET, PUT, PATCH and DELETE of intake are refused with a problem that names POST', async () => {
+  const { GET, PUT, PATCH, DELETE } = intake;
+  for (const [method, answer] of Object.entries({ GET, PUT, PATCH, DELETE })) {
+    const response = answer(new Request('http://127.0.0.1/intake', { method }));
+    expect([response.status, response.headers.get('allow')]).toEqual([405, 'POST, OPTIONS']);
+    expect((await problemOf(response)).detail).toBe(`${method} does nothing at this address. Use POST, OPTIONS.`);
+  }
+  expect(intake.OPTIONS().headers.get('allow')).toBe('POST, OPTIONS');
+});
+
+test('GET dishes/{item}/cost and POST intake refuse an option that nobody reads', async () => {
+  const params = { params: Promise.resolve({ venue: '1', item: 'Lemon choux' }) };
+  const cost = await dishCost.GET(new Request('http://127.0.0.1/cost?day=2026-10-14'), params);
+  expect((await problemOf(cost)).detail).toBe(
+    'This address takes no “day”. There is date, month, channel, section, format.',
+  );
+  const posted = new Request('http://127.0.0.1/intake?file=sales&dry=1', { method: 'POST', body: 'date,item,sold' });
+  const taken = await intake.POST(posted, { params: Promise.resolve({ venue: '1' }) });
+  expect((await problemOf(taken)).detail).toBe('This address takes no “dry”. There is file, source, days, dryRun.');
+});
+
+test('every address below /api/v1 answers every method', () => {
+  const methods = ['DELETE', 'GET', 'OPTIONS', 'PATCH', 'POST', 'PUT'];
+  const below = readdirSync('app/api/v1', { recursive: true, encoding: 'utf8' });
+  const routes = below.filter((file) => file.endsWith('route.ts') && !file.startsWith('['));
+  expect(routes.length).toBeGreaterThan(5);
+  const bare = routes.flatMap((file) => {
+    const source = readFileSync(`app/api/v1/${file}`, 'utf8');
+    const isExported = (method: string) =>
+      new RegExp(`export (async )?function ${method}\\b| as ${method}\\b`).test(source);
+    return methods.filter((method) => !isExported(method)).map((method) => `${method} ${file}`);
+  });
+  expect(bare).toEqual([]);
+});
+
+test('GET menu-mix is a workbook by ?format=xlsx and by its type in Accept', async () => {
+  const params = { params: Promise.resolve({ venue: '1', month: '2026-10' }) };
+  const type = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
+  const accepting = new Request('http://127.0.0.1/menu-mix', { headers: { accept: type } });
+  for (const response of [await ask('menu-mix', '?format=xlsx'), await menuMix.GET(accepting, params)]) {
+    expect([response.headers.get('content-type'), response.headers.get('content-disposition')]).toEqual([
+      type,
+      'attachment; filename="menu-mix.xlsx"',
+    ]);
+    const [sheet] = await readWorkbook(Buffer.from(await response.arrayBuffer()));
+    const json = menuMixShape.parse(await (await ask('menu-mix', '')).json());
+    expect(sheet?.data.slice(1).map(([item]) => item)).toEqual(json.items.map(({ item }) => item));
+  }
 });
 
 test('refusesPath(request) answers 400 to a path that is no UTF-8, and lets any other pass', async () => {

@@ -20,7 +20,7 @@ test('report dish-cost gives the working as JSON, as CSV and in plain text, and 
 
   const plain = await report(...asked);
   expect(plain.code).toBe(0);
-  expect(plain.stdout).toContain('Lemon choux, one portion, on October 14, 2026, dine in');
+  expect(plain.stdout).toContain('Lemon choux, one portion, on 14 October 2026, dine in');
   // the last line is the sum of the lines that are not set in, to a tenth of a cent
   const lines = plain.stdout.split('\n').filter((line) => /\d\.\d{3}(?: {2}|$)/.test(line));
   const printed = (line: string) => Number(/(\d+\.\d{3})(?: {2}|$)/.exec(line)?.[1]?.replace('.', ''));

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { dishCostAnswer } from '@/lib/answers/dish-cost';
-import { dishCostCsv } from '@/lib/answers/dish-cost-csv';
+import { dishCostFile } from '@/lib/answers/dish-cost-file';
 import { type CostLineAnswer, type DishCostAnswer, dishCostShape } from '@/lib/answers/dish-cost-shape';
 import { dishCostsAnswer } from '@/lib/answers/dish-costs';
 import { menuMixAnswer } from '@/lib/answers/menu-mix';
@@ -12,6 +12,7 @@ import { isNear } from '@/lib/core/near';
 import { closeDatabase } from '@/lib/db/database';
 import { inVenue } from '@/lib/db/in-venue';
 import { venuesSeenBy } from '@/lib/db/venues';
+import { reportCsv } from '@/lib/format/report-csv';
 import { currentAsker } from '@/lib/session/asker';
 import { freshDatabase } from '../fresh-database';
 
@@ -142,9 +143,9 @@ describe('dishCostAnswer of the small house', () => {
     expect(await said({ item: 'Lemon choux', venue: 'Nowhere' })).toMatch(/^404 .*“Nowhere”/);
   });
 
-  test('dishCostCsv has a line for every line of the tree, each with its level', async () => {
+  test('reportCsv(dishCostFile(answer)) has a line for every line of the tree, each with its level', async () => {
     const answer = answerOf(await cost({ item: 'Lemon choux', date: '2026-10-14' }));
-    const [head = '', ...rows] = dishCostCsv(answer).trim().split('\r\n');
+    const [head = '', ...rows] = reportCsv(dishCostFile(answer)).trim().split('\r\n');
     expect(head).toContain('level,item,kind,position,quantity,unit');
     expect(head).toContain('supplier,code,pack_count');
     expect(rows).toHaveLength(everyLine(answer.lines).length);

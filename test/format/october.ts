@@ -93,6 +93,7 @@ export const october: MenuMixAnswer = {
   period: { from: '2026-10-01', to: '2026-11-01' },
   model: 'kasavana-smith',
   currency: 'EUR',
+  locale: 'en-IE',
   section: null,
   tradingDays: 31,
   resamples: 2000,

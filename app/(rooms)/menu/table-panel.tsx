@@ -9,10 +9,10 @@ import { mixTotal } from '../../_ui/mix-table/mix-total';
 import { type Asked, mixOf, periodsOf } from './asked';
 import styles from './menu.module.css';
 
-/** Where a spreadsheet fetches the same rows. */
-function csvHref(venue: string, { month, section }: Asked): string {
-  const query = new URLSearchParams({ format: 'csv', ...(section && { section }) });
-  return `/api/v1/venues/${encodeURIComponent(venue)}/months/${encodeURIComponent(month)}/menu-mix?${query}`;
+/** Where the same rows are fetched as files. */
+function answerHref(venue: string, { month, section }: Asked): string {
+  const query = section === null ? '' : `?${new URLSearchParams({ section })}`;
+  return `/api/v1/venues/${encodeURIComponent(venue)}/months/${encodeURIComponent(month)}/menu-mix${query}`;
 }
 
 /** Where the workings of the dishes of a period are read. */
@@ -40,7 +40,7 @@ export async function TablePanel({ asked }: { asked: Asked }) {
         total={mixTotal(answer, locale)}
         heads={columnHeads(currencySign({ currency: answer.currency, locale }), resamples)}
         locale={locale}
-        csv={csvHref(answer.venue, asked)}
+        href={answerHref(answer.venue, asked)}
         missingHref={`#${MISSING_ID}`}
         workings={{ ...workingsOf(answer.venue, asked), purse: { currency: answer.currency, locale } }}
       />

@@ -2,8 +2,8 @@
 
 import { useMemo, useState } from 'react';
 import { MIX_COLUMNS, type MixColumn, sortedWords, TABLE } from '@/lib/format/words/mix-table';
+import { TableOut } from '../table-out/table-out';
 import { classOf } from './column-class';
-import { CopyTable } from './copy-table';
 import { Row, type Workings } from './mix-row';
 import type { MixRow } from './mix-rows';
 import styles from './mix-table.module.css';
@@ -17,7 +17,7 @@ export function MixTable({
   total,
   heads,
   locale,
-  csv,
+  href,
   missingHref,
   workings,
 }: {
@@ -25,7 +25,8 @@ export function MixTable({
   total: MixTotal;
   heads: Readonly<Record<MixColumn, readonly [string, string]>>;
   locale: string;
-  csv: string;
+  /** The answer's address. */
+  href: string;
   missingHref: string;
   workings: Workings;
 }) {
@@ -41,15 +42,12 @@ export function MixTable({
       <table className={styles.table}>
         <caption>
           {TABLE.caption}
-          <span className={styles.out}>
-            <button type="button" className={styles.unfold} aria-pressed={open} onClick={() => setOpen(!open)}>
-              {open ? TABLE.fewerColumns : TABLE.allColumns}
-            </button>
-            <CopyTable text={() => tableText(heads, sorted, total)} rows={rows.length} />
-            <a href={csv} download>
-              {TABLE.csv}
-            </a>
-          </span>
+          <TableOut
+            text={() => tableText(heads, sorted, total)}
+            rows={rows.length}
+            href={href}
+            unfolding={{ open, setOpen }}
+          />
         </caption>
         <thead>
           <tr>

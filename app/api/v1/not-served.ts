@@ -2,14 +2,23 @@ import { refused } from '@/lib/answers/problem';
 import { notServed } from '@/lib/format/words/address-problems';
 import { problemResponse } from './respond';
 
-const SERVED = 'GET, HEAD, OPTIONS';
+const GET_SERVED = 'GET, HEAD, OPTIONS';
+const POST_SERVED = 'POST, OPTIONS';
 
-/** What a route that only answers questions says to any other method (RFC 9110, 405): a problem that names those that it serves. */
-export function onlyGet({ method }: Request): Response {
-  return problemResponse(refused(405, notServed(method, SERVED)).problem, { allow: SERVED });
+/** RFC 9110, 405: a problem that names the methods that are served. */
+function refuses(served: string): (request: Request) => Response {
+  return ({ method }) => problemResponse(refused(405, notServed(method, served)).problem, { allow: served });
 }
 
 /** Since each method has a handler, Next would list them all as allowed. */
-export function optionsOfGet(): Response {
-  return new Response(null, { status: 204, headers: { allow: SERVED } });
+function lists(served: string): () => Response {
+  return () => new Response(null, { status: 204, headers: { allow: served } });
 }
+
+/** What a route that only answers questions says to any other method. */
+export const onlyGet = refuses(GET_SERVED);
+export const optionsOfGet = lists(GET_SERVED);
+
+/** The same of a route that only takes in what is posted. */
+export const onlyPost = refuses(POST_SERVED);
+export const optionsOfPost = lists(POST_SERVED);

@@ -1,5 +1,8 @@
 import { NextResponse } from 'next/server';
 import { type Answered, type Problem, refused, troubled } from '@/lib/answers/problem';
+import { reportCsv } from '@/lib/format/report-csv';
+import type { ReportFile } from '@/lib/format/report-file';
+import { reportXlsx } from '@/lib/format/report-xlsx';
 import { noSuchFormat } from '@/lib/format/words/address-problems';
 
 export function problemResponse(problem: Problem, headers: Readonly<Record<string, string>> = {}): Response {
@@ -9,7 +12,13 @@ export function problemResponse(problem: Problem, headers: Readonly<Record<strin
   });
 }
 
-const FORMATS = ['json', 'csv'] as const;
+const FORMATS = ['json', 'csv', 'xlsx'] as const;
+type Format = (typeof FORMATS)[number];
+
+const TYPES: Readonly<Record<Exclude<Format, 'json'>, string>> = {
+  csv: 'text/csv',
+  xlsx: 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet',
+};
 
 /** Why the format that ?format= names cannot be had; null where it can, or none is named. */
 function wrongFormat(request: Request): Problem | null {
@@ -19,29 +28,42 @@ function wrongFormat(request: Request): Problem | null {
   return refused(400, words, [{ name: 'format', value: format, text: words.detail }]).problem;
 }
 
-/** Whether the request wants a spreadsheet's format: ?format=csv, or an Accept header that names it. */
-function wantsCsv(request: Request): boolean {
-  const format = new URL(request.url).searchParams.get('format');
-  return format === null ? (request.headers.get('accept') ?? '').includes('text/csv') : format === 'csv';
+/** What the answer is wanted as: what ?format= names, else what the Accept header does, else JSON. */
+function formatOf(request: Request): Format {
+  const named = new URL(request.url).searchParams.get('format');
+  const accept = request.headers.get('accept') ?? '';
+  const wanted = (format: Exclude<Format, 'json'>) =>
+    named === null ? accept.includes(TYPES[format]) : named === format;
+  return wanted('xlsx') ? 'xlsx' : wanted('csv') ? 'csv' : 'json';
 }
 
-/** Answers a request with JSON, or with CSV where it is asked for; a refusal becomes problem details; nothing ends bare. */
+async function fileResponse(file: ReportFile, format: Exclude<Format, 'json'>): Promise<Response> {
+  const body = format === 'csv' ? reportCsv(file) : Buffer.from(await reportXlsx(file));
+  const headers = {
+    'content-type': format === 'csv' ? `${TYPES.csv}; charset=utf-8` : TYPES.xlsx,
+    'content-disposition': `attachment; filename="${file.name}.${format}"`,
+  };
+  return new Response(body, { headers });
+}
+
+/**
+ * Answers a request with JSON, or with CSV or a workbook where that is asked for and `file` says what its rows are; a refusal becomes
+ * problem details; nothing ends bare.
+ */
 export async function respond<T>(
   request: Request,
   question: () => Promise<Answered<T>>,
-  csv?: { readonly file: string; readonly text: (answer: T) => string },
+  file?: (answer: T) => ReportFile,
 ): Promise<Response> {
   try {
-    const wrong = csv ? wrongFormat(request) : null;
+    const wrong = file ? wrongFormat(request) : null;
     if (wrong) return problemResponse(wrong);
     const result = await question();
     if (!result.ok) return problemResponse(result.problem);
-    if (!csv || !wantsCsv(request)) return NextResponse.json(result.answer);
-    const headers = {
-      'content-type': 'text/csv; charset=utf-8',
-      'content-disposition': `attachment; filename="${csv.file}.csv"`,
-    };
-    return new Response(csv.text(result.answer), { headers });
+    const format = file ? formatOf(request) : 'json';
+    return file && format !== 'json'
+      ? await fileResponse(file(result.answer), format)
+      : NextResponse.json(result.answer);
   } catch (error) {
     const reference = crypto.randomUUID();
     console.error(

@@ -22,6 +22,6 @@ export const unknownOption = 'is no option of this address';
 export function noSuchFormat(format: string, known: readonly string[]): ProblemWords {
   return {
     title: 'No such format',
-    detail: `There is no answer in the format “${format}”. There is ${known.join(' and ')}.`,
+    detail: `There is no answer in the format “${format}”. There is ${known.slice(0, -1).join(', ')} and ${known.at(-1)}.`,
   };
 }

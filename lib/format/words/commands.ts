@@ -17,6 +17,7 @@ ${PERIODS}
   --venue NAME     which venue; needed where there are several
   --json           the same answer as over HTTP
   --csv            one line an item
+  --xlsx FILE      writes a workbook: the same rows, and a sheet with what they stand on and what is missing
 
 Exit code: 0 answered, 1 no answer, 2 wrong use.
 `;
@@ -30,7 +31,7 @@ export const whichPeriod = 'Which period? Name it with --month 2026-10, or with 
 export const monthOrDays = 'Either --month, or --from and --to, not both.';
 export const fromAndTo = 'Days have a beginning and an end: write --from 2026-10-01 --to 2026-11-01, the end excluded.';
 export const whichItem = 'The cost of what? Name it with --item NAME.';
-export const jsonOrCsv = 'Either --json or --csv, not both.';
+export const oneFormat = 'One of --json, --csv and --xlsx, not several.';
 
 /** What is wrong with an option, in plain words, from what the parser of the command line says of it. */
 export function wrongOption(said: string): string {
@@ -41,3 +42,9 @@ export function wrongOption(said: string): string {
   if (/argument (is )?(missing|ambiguous)/.test(said)) return `The option ${long} needs a value after it.`;
   return `“${long}” is not expected here.`;
 }
+
+export const workbookWritten = (path: string): string => `Wrote ${path}.`;
+export const workbookThere = (path: string): string =>
+  `${path} is there already and was left as it is. Name another file, or take that one away first.`;
+export const noWorkbook = (path: string, reason: string): string =>
+  `${path} cannot be written (${reason}). Name a file in a folder that you may write to.`;

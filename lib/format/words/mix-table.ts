@@ -5,11 +5,6 @@ import { otherClass, type Standing } from './classes';
 export const TABLE = {
   caption: 'The dishes, by what they leave in the period',
   region: 'The dishes of the mix, all columns',
-  allColumns: 'all columns',
-  fewerColumns: 'fewer columns',
-  copy: 'Copy',
-  csv: 'CSV',
-  copyFailed: 'This browser does not let the page copy. The CSV holds the same rows.',
   unknown: 'unknown',
   notCosted: 'not costed',
   notClassed: 'not classed',
@@ -113,10 +108,6 @@ export function dishCount(count: number): string {
 /** Beside the total where some dishes have no cost: what its means are means of. */
 export function costedOnly(costed: number): string {
   return `costs and margins: of the ${costed} costed`;
-}
-
-export function copied(rows: number): string {
-  return rows === 1 ? 'Copied 1 row.' : `Copied ${rows} rows.`;
 }
 
 /** The foot of the sheet: which venue and period, and how it is valued. */

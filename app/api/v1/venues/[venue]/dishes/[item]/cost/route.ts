@@ -1,7 +1,9 @@
 import { dishCostAnswer } from '@/lib/answers/dish-cost';
-import { dishCostCsv } from '@/lib/answers/dish-cost-csv';
+import { dishCostFile } from '@/lib/answers/dish-cost-file';
 import { currentAsker } from '@/lib/session/asker';
 import { decoded } from '../../../../../asked';
+import { withOptions } from '../../../../../known-options';
+import { onlyGet, optionsOfGet } from '../../../../../not-served';
 import { respond } from '../../../../../respond';
 
 interface DishParams {
@@ -18,5 +20,12 @@ export async function GET(request: Request, { params }: DishParams): Promise<Res
     section: query.get('section'),
   };
   const question = { venue: decoded(venue), item: decoded(item), ...asked };
-  return respond(request, () => dishCostAnswer(currentAsker(), question), { file: 'dish-cost', text: dishCostCsv });
+  const options = ['date', 'month', 'channel', 'section', 'format'];
+  return respond(
+    request,
+    () => withOptions(request, options, () => dishCostAnswer(currentAsker(), question)),
+    dishCostFile,
+  );
 }
+
+export { onlyGet as DELETE, onlyGet as PATCH, onlyGet as POST, onlyGet as PUT, optionsOfGet as OPTIONS };

@@ -1,5 +1,5 @@
-import { dishCostsCsv } from '@/lib/answers/answer-csv';
 import { dishCostsAnswer } from '@/lib/answers/dish-costs';
+import { dishCostsFile } from '@/lib/answers/dish-costs-file';
 import { currentAsker } from '@/lib/session/asker';
 import { askedOf, type PeriodParams } from '../../../../../asked';
 import { withOptions } from '../../../../../known-options';
@@ -8,10 +8,11 @@ import { respond } from '../../../../../respond';
 
 export async function GET(request: Request, params: PeriodParams): Promise<Response> {
   const asked = await askedOf(request, params);
-  return respond(request, () => withOptions(request, ['format'], () => dishCostsAnswer(currentAsker(), asked)), {
-    file: 'dish-costs',
-    text: dishCostsCsv,
-  });
+  return respond(
+    request,
+    () => withOptions(request, ['format'], () => dishCostsAnswer(currentAsker(), asked)),
+    dishCostsFile,
+  );
 }
 
 export { onlyGet as DELETE, onlyGet as PATCH, onlyGet as POST, onlyGet as PUT, optionsOfGet as OPTIONS };

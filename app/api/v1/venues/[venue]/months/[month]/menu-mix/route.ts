@@ -1,5 +1,5 @@
-import { menuMixCsv } from '@/lib/answers/answer-csv';
 import { menuMixAnswer } from '@/lib/answers/menu-mix';
+import { menuMixFile } from '@/lib/answers/menu-mix-file';
 import { currentAsker } from '@/lib/session/asker';
 import { askedOf, type PeriodParams } from '../../../../../asked';
 import { withOptions } from '../../../../../known-options';
@@ -11,7 +11,7 @@ export async function GET(request: Request, params: PeriodParams): Promise<Respo
   return respond(
     request,
     () => withOptions(request, ['section', 'model', 'format'], () => menuMixAnswer(currentAsker(), asked)),
-    { file: 'menu-mix', text: menuMixCsv },
+    menuMixFile,
   );
 }
 
