@@ -114,7 +114,7 @@ function Opening({
       className={styles.figure}
       aria-expanded={isOpen}
       aria-controls={isOpen ? controls : undefined}
-      aria-label={openWords(row.item, text)}
+      aria-label={openWords(row.item, `${before}${text}`)}
       onClick={onToggle}
       onKeyDown={(event) => {
         if (event.key === 'Escape' && isOpen) onClose();
