@@ -16,7 +16,7 @@ const STEPS = 400;
 export function rulerScale(values: readonly number[], least: number): RulerScale {
   const from = Math.max(least, Math.min(...values));
   const to = Math.max(...values);
-  const span = to > from ? to - from : Math.max(1, Math.abs(to));
+  const span = to - from > 1e-6 * Math.abs(to) ? to - from : Math.max(1, Math.abs(to));
   const tick = niceStep(span, TICKS);
   const low = Math.max(least, Math.floor(from / tick + 1e-9) * tick);
   const high = Math.max(low + tick, Math.ceil(to / tick - 1e-9) * tick);
