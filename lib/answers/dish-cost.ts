@@ -1,31 +1,23 @@
 import { addDays, type Day, dayText, parseDay } from '../core/days';
 import { byText } from '../core/grouped';
-import { nameKey } from '../core/name-key';
 import { type Period, periodNamed } from '../core/periods';
 import { type Database, openDatabase } from '../db/database';
 import { inVenue } from '../db/in-venue';
 import { salesSpan } from '../db/load-sales';
 import type { VenueName } from '../db/venues';
-import {
-  eitherDateOrMonth,
-  noSalesForDay,
-  noSuchChannel,
-  noSuchDay,
-  noSuchItem,
-  notOnSale,
-} from '../format/words/problems';
+import { eitherDateOrMonth, noSalesForDay, noSuchChannel, noSuchDay, notOnSale } from '../format/words/problems';
 import type { CostedPeriod } from '../model/costed-period';
 import type { Thing } from '../model/things';
 import { usualChannel } from '../model/usual-channel';
 import { type CostOverPeriod, costOverPeriod } from '../reports/cost-over-period';
 import { costWorking } from '../reports/cost-working';
 import type { Asker } from '../session/asker';
-import { alike } from './alike';
 import { askedPeriod } from './asked-period';
 import { askedVenue } from './asked-venue';
 import { costedPeriods } from './costed-periods';
 import type { DishCostAnswer } from './dish-cost-shape';
 import { writtenCost, writtenSpans } from './dish-cost-written';
+import { askedThing, thingNamed } from './named-thing';
 import { type Answered, answered, refused } from './problem';
 
 /** A question about one cost: on a date, or on the last day of a period on which the item was on sale. Null: the latest month. */
@@ -99,11 +91,9 @@ async function onDate(
   const range = { from: day, to: addDays(day, 1) };
   const [costed] = (await costedPeriods(db, asker, venue.id, [range], 'everything')).periods;
   if (!costed) throw new Error('a period was asked for');
-  const thing = thingNamed(costed, item);
-  if (!thing) {
-    const names = costed.things.filter(isItem).map(({ name }) => name);
-    return refused(404, noSuchItem(item, venue.name, alike(item, names)));
-  }
+  const found = askedThing(costed, item);
+  if (!found.ok) return found;
+  const thing = found.answer;
   const channels = channelsOf(costed, thing);
   if (channel !== null && !channels.includes(channel))
     return refused(404, noSuchChannel(channel, thing.name, channels));
@@ -124,13 +114,4 @@ function writtenPeriod(
 function channelsOf({ nodeOf, packings }: CostedPeriod, { id, menu, sales }: Thing): readonly string[] {
   const packed = packings.get(nodeOf.get(id) ?? -1)?.keys() ?? [];
   return [...new Set([...[...menu, ...sales].map(({ channel }) => channel), ...packed])].sort(byText);
-}
-
-const isItem = ({ part, channel }: Thing): boolean => part === null && channel === null;
-
-/** The thing of that name, or of that number; parts and packings are no items. */
-function thingNamed({ things }: CostedPeriod, named: string): Thing | null {
-  const key = nameKey(named);
-  const items = things.filter(isItem);
-  return items.find(({ name }) => nameKey(name) === key) ?? items.find(({ id }) => String(id) === named) ?? null;
 }

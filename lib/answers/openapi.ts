@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { costLineShape, dishCostShape } from './dish-cost-shape';
 import { dishCostsShape } from './dish-costs-shape';
+import { dishShape } from './dish-shape';
 import { menuMixShape } from './menu-mix-shape';
 import { problemShape } from './problem';
 import { venuesShape } from './venues';
@@ -85,6 +86,11 @@ export function openApi(more: Readonly<Record<string, object>> = {}): object {
         'What each dish costs and leaves, by channel.',
         [VENUE, MONTH, FORMAT],
         dishCostsShape,
+      ),
+      '/venues/{venue}/months/{month}/dishes/{item}': get(
+        'One dish in depth: what it costs, leaves and takes, what changed and why, and through the periods.',
+        [VENUE, MONTH, inPath('item', 'Name or number of a dish, set menu or extra.'), FORMAT],
+        dishShape,
       ),
       '/venues/{venue}/dishes/{item}/cost': get(
         'What one dish, component, set menu, extra or ingredient costs on a day, line by line.',

@@ -1,8 +1,10 @@
 import { parseArgs } from 'node:util';
+import { dishAnswer } from '../answers/dish';
 import { dishCostAnswer } from '../answers/dish-cost';
 import { dishCostFile } from '../answers/dish-cost-file';
 import { dishCostsAnswer } from '../answers/dish-costs';
 import { dishCostsFile } from '../answers/dish-costs-file';
+import { dishFile } from '../answers/dish-file';
 import { menuMixAnswer } from '../answers/menu-mix';
 import { menuMixFile } from '../answers/menu-mix-file';
 import type { Answered } from '../answers/problem';
@@ -20,6 +22,7 @@ import {
 } from '../format/words/commands';
 import { currentAsker } from '../session/asker';
 import { dishCostSheet } from './dish-cost-sheet';
+import { dishSheet } from './dish-sheet';
 import { dishCostsTable, menuMixTable } from './plain-tables';
 import { complain, run, wrongUse } from './run';
 import { writeReport } from './write-report';
@@ -74,7 +77,7 @@ function inPeriod(asked: Asked): InPeriod {
   return { ...asked, month: asked.month };
 }
 
-function ofItem(asked: Asked): OfItem {
+function ofItem<Named extends Asked>(asked: Named): Named & OfItem {
   if (asked.item === null) throw wrongUse(whichItem);
   return { ...asked, item: asked.item };
 }
@@ -83,6 +86,7 @@ const REPORTS: Readonly<Record<string, (asked: Asked) => Promise<Answered<Writte
   'menu-mix': async (asked) => written(await menuMixAnswer(currentAsker(), inPeriod(asked)), menuMixFile, menuMixTable),
   'dish-costs': async (asked) =>
     written(await dishCostsAnswer(currentAsker(), inPeriod(asked)), dishCostsFile, dishCostsTable),
+  dish: async (asked) => written(await dishAnswer(currentAsker(), ofItem(inPeriod(asked))), dishFile, dishSheet),
   'dish-cost': async (asked) =>
     written(await dishCostAnswer(currentAsker(), ofItem(asked)), dishCostFile, dishCostSheet),
 };

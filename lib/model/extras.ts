@@ -2,6 +2,7 @@ import type { Day } from '../core/days';
 import type { CostedPeriod } from './costed-period';
 import type { Issue } from './issue';
 import { plateCost } from './plate-cost';
+import type { PortionWeight } from './portion-weights';
 import { segmentOf } from './segments';
 import { isGiven } from './served';
 import type { Thing } from './things';
@@ -48,4 +49,24 @@ export function coversIssues(extras: readonly ExtraGiven[]): readonly Issue[] {
   return extras.flatMap(({ thing, daysWithoutCovers: days }) =>
     days === 0 ? [] : [{ code: 'no-covers' as const, about: thing.name, facts: { days } }],
   );
+}
+
+/** What a mean over what was given of an extra is weighed by: the guests of each segment; the days on which it is given where none are known. */
+export function givenWeights(period: CostedPeriod, node: number): readonly PortionWeight[] {
+  if (period.things[node]?.kind !== 'extra') return [];
+  const { count, cuts } = period.segments;
+  const covers = new Float64Array(count);
+  const days = new Float64Array(count);
+  for (const { day, covers: guests } of period.covers) {
+    if (isGiven(period, node, day)) {
+      const segment = segmentOf(period.segments, day);
+      covers[segment] = (covers[segment] as number) + guests;
+    }
+  }
+  for (let segment = 0; segment < count; segment++) {
+    if (isGiven(period, node, cuts[segment] as Day))
+      days[segment] = (cuts[segment + 1] as Day) - (cuts[segment] as Day);
+  }
+  const weighed = covers.some((guests) => guests > 0) ? covers : days;
+  return [...weighed].flatMap((weight, segment) => (weight === 0 ? [] : [{ segment, channel: null, weight }]));
 }

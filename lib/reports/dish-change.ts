@@ -45,7 +45,7 @@ export function dishChange(
   const { netPrice, margin, sold } = is.figures;
   return {
     sold: { before: was.figures.sold, after: sold },
-    share: { before: share(before, was, section), after: share(after, is, section) },
+    share: { before: was.share, after: is.share },
     netPrice: { before: was.figures.netPrice, after: netPrice },
     listPrice: { before: was.listPrice, after: is.listPrice },
     margin: { before: was.figures.margin, after: margin },
@@ -105,11 +105,4 @@ function portionsOfBoth(before: CostedPeriod, after: CostedPeriod, section: stri
     items.reduce((sum, { id, figures }) => (isUncosted.has(id) ? sum : sum + figures.sold), 0),
   );
   return { before: from, after: to };
-}
-
-function share(period: CostedPeriod, { figures }: ItemOverPeriod, section: string | null): number | null {
-  const whole = sectionNodes(period, section)
-    .flatMap((node) => period.things[node]?.sales ?? [])
-    .reduce((sum, { sold }) => sum + sold, 0);
-  return whole === 0 ? null : figures.sold / whole;
 }

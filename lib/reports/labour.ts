@@ -6,16 +6,16 @@ import type { ItemId, ItemKind, VenueSettings } from '../model/facts';
 import type { Issue } from '../model/issue';
 import { inOrder } from '../model/issue-list';
 import { itemFigures } from '../model/item-figures';
-import { isSilent } from '../model/labour';
 import { type GradeWork, gradeWork } from '../model/labour-by-grade';
 import { labourIssues } from '../model/labour-issues';
 import { isOnMenu } from '../model/menu-price';
 import { isOffered } from '../model/offered';
 import { labourPerPortion } from '../model/per-portion';
 import { portionWeights } from '../model/portion-weights';
-import { issuesOf, reachedFrom } from '../model/reached';
+import { issuesOf } from '../model/reached';
 import { needOfServed } from '../model/served';
 import type { Thing } from '../model/things';
+import { withoutMinutes } from '../model/without-minutes';
 
 /** The work in one item over all channels. Money is venue currency, per portion. */
 export interface ItemLabour {
@@ -79,14 +79,4 @@ function itemLabour(period: CostedPeriod, thing: Thing, node: number): ItemLabou
     marginPerPlatingMinute: margin === null || !platingMinutes ? null : margin / platingMinutes,
     withoutMinutes: withoutMinutes(period, node),
   };
-}
-
-function withoutMinutes(period: CostedPeriod, node: number): readonly string[] {
-  const silent = [...reachedFrom(period, [node])].flatMap((each) => {
-    const thing = period.things[each];
-    const pieces = period.recipes[each] ?? [];
-    const isItem = thing !== undefined && thing.part === null && thing.channel === null;
-    return isItem && pieces.some((piece) => !piece.byProduct && isSilent(thing, piece)) ? [thing.name] : [];
-  });
-  return silent.sort((a, b) => byText(nameKey(a), nameKey(b)));
 }

@@ -64,6 +64,14 @@ export function noSuchItem(name: string, venue: string, alike: readonly string[]
   };
 }
 
+export function notSold(name: string, isBought: boolean): ProblemWords {
+  const what = isBought ? 'an ingredient' : 'a component';
+  return {
+    title: 'Not a dish',
+    detail: `${name} is ${what}: it is in dishes, but nobody orders it. What it costs is in report dish-cost.`,
+  };
+}
+
 export function noSuchDay(text: string): ProblemWords {
   return {
     title: 'No such day',

@@ -1,6 +1,7 @@
 import type { CostedPeriod } from '../costed-period';
 import { type ItemFigures, itemFigures } from '../item-figures';
 import { listedPrice } from '../listed-price';
+import { sectionNodes } from '../mix/section';
 import { isOffered } from '../offered';
 import { type PortionWeight, portionWeights } from '../portion-weights';
 import { saleDays } from '../sale-days';
@@ -16,6 +17,8 @@ export interface ItemOverPeriod {
   /** Listed net price of the paid portions; null where a portion had none. */
   readonly listPrice: number | null;
   readonly daysOnSale: number;
+  /** Of the section's paid portions; null where there were none. */
+  readonly share: number | null;
 }
 
 /** An item over all channels, among the items of a section (null: the whole menu); null where it was neither on the menu nor sold. */
@@ -24,12 +27,17 @@ export function itemOverPeriod(period: CostedPeriod, node: number, section: stri
   if (!thing || !isOffered(thing)) return null;
   const days = saleDays(period, node, section);
   const channels = thing.menu.map(({ channel }) => channel);
+  const figures = itemFigures(period, node, thing.sales, days, channels);
+  const whole = sectionNodes(period, section)
+    .flatMap((each) => period.things[each]?.sales ?? [])
+    .reduce((sum, row) => sum + row.sold, 0);
   return {
     node,
-    figures: itemFigures(period, node, thing.sales, days, channels),
+    figures,
     weights: portionWeights(period, node, thing.sales, days, channels),
     listPrice: listedPrice(period, node, thing.sales),
     daysOnSale: days.length,
+    share: whole === 0 ? null : figures.sold / whole,
   };
 }
 
