@@ -18,7 +18,7 @@ export const MONTH: DayRange = { from: day('2026-10-01'), to: day('2026-11-01') 
 
 /**
  * A book of that size, every dish on the menu: a recipe has as many lines as another give or take one, a third of them to components
- * made before it, in turn, so that none is left unused. With `priceDays` some prices change on each of the first so many days of the month after the first one.
+ * made before it, in turn, so that none is left unused. Quantities are as a kitchen weighs them, to 0.1 g. With `priceDays` some prices change on each of the first so many days of the month after the first one.
  */
 export function largeBook(size: BookSize, priceDays = 0, seed = 7): Facts {
   const random = seededRandom(seed);
@@ -27,11 +27,11 @@ export function largeBook(size: BookSize, priceDays = 0, seed = 7): Facts {
   const ingredients: ItemId[] = [];
   for (let index = 0; index < size.ingredients; index++) {
     const item = book.item('ingredient', `ingredient ${index}`);
-    book.ingredientVersion(item, 'g', { usableYield: 0.6 + 0.4 * random() });
+    book.ingredientVersion(item, 'g', { usableYield: rounded(0.6 + 0.4 * random(), 2) });
     const offer = book.offer(item, 1, 1, 'kg');
-    book.price(offer, 1 + 9 * random());
+    book.price(offer, rounded(1 + 9 * random(), 2));
     if (index < priceDays * 10) {
-      book.price(offer, 1 + 9 * random(), { kind: 'agreed', from: text(1 + (index % priceDays)) });
+      book.price(offer, rounded(1 + 9 * random(), 2), { kind: 'agreed', from: text(1 + (index % priceDays)) });
     }
     ingredients.push(item);
   }
@@ -46,15 +46,22 @@ export function largeBook(size: BookSize, priceDays = 0, seed = 7): Facts {
     for (; written < target; written++) {
       const made = components.length > 0 && random() < 1 / 3 ? components[picked++ % components.length] : undefined;
       const item = made ?? (ingredients[among(ingredients.length)] as ItemId);
-      lines.push([5 + 200 * random(), 'g', item, random() < 0.1 ? 'bought' : 'prepared']);
+      lines.push([rounded(5 + 200 * random(), 1), 'g', item, random() < 0.1 ? 'bought' : 'prepared']);
     }
     if (index < size.components) {
-      components.push(book.component(`component ${index}`, { yields: [800 + 400 * random(), 'g'] }, ...lines));
+      components.push(
+        book.component(`component ${index}`, { yields: [rounded(800 + 400 * random(), 0), 'g'] }, ...lines),
+      );
     } else {
       book.menu(book.dish(`dish ${index}`, { breakage: 0.02 }, ...lines), 10);
     }
   }
   return book.facts();
+}
+
+/** As somebody writes it down: so many decimals. */
+function rounded(value: number, decimals: number): number {
+  return Number(value.toFixed(decimals));
 }
 
 function text(later: number): string {
