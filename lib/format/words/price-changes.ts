@@ -1,0 +1,195 @@
+import { figure, perCent, perCentFigure, signedFigure } from '../figures';
+import { exactMoney, money, type Purse, wholeMoney } from '../money';
+import { figurePart, namePart, type Part, type Phrase } from '../phrase';
+import { countWord } from '../portions';
+import { type ClassName, MODEL_SOURCE } from './classes';
+import { shortNames } from './short-names';
+
+export const PRICES = {
+  title: 'Price changes',
+  pick: 'Price to move',
+  newPrice: 'New price',
+  change: 'or change',
+  another: 'Move another price',
+  remove: 'take back',
+  reset: 'Take all back',
+  edits: 'Prices that are moved',
+  ruler: 'The price as a slider',
+  kept: 'nothing here is kept',
+  noFigure: 'Write the price as a number, for instance 19.20.',
+  noChange: 'Write the change as a number, for instance 10 or −5.',
+} as const;
+
+export const PICKER = {
+  reading: 'The prices are being read.',
+  nothing: (typed: string): string => `Nothing is called “${typed}”. Try a part of its name.`,
+} as const;
+
+/** What is moved, and to what; all in the unit that is printed. */
+export interface MovedPrice {
+  readonly name: string;
+  /** Some together are moved by a change only. */
+  readonly kind: 'ingredient' | 'group' | 'supplier' | 'dish' | 'section' | 'everything';
+  /** Null where several prices are moved together. */
+  readonly price: number | null;
+  /** kg, l, piece; null on the menu. */
+  readonly unit: string | null;
+  /** As a fraction of the price now; null where there is none now. */
+  readonly change: number | null;
+}
+
+/** What the sentence is made from; money is venue currency. */
+export interface PriceChangeFigures {
+  readonly moved: readonly MovedPrice[];
+  readonly period: string;
+  readonly contribution: { readonly before: number; readonly after: number };
+  readonly foodCost: { readonly before: number | null; readonly after: number | null };
+  readonly turned: readonly {
+    readonly item: string;
+    readonly from: ClassName;
+    readonly to: ClassName;
+  }[];
+  /** All dishes, whose short names must tell them apart. */
+  readonly names: readonly string[];
+}
+
+const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+
+/** 19.20 a kg; on the menu without a unit. */
+export function unitPrice(price: number, unit: string | null, purse: Purse): string {
+  return unit === null ? exactMoney(price, purse) : `${exactMoney(price, purse)} a ${unit}`;
+}
+
+function comparison(change: number | null, locale: string): Part[] {
+  if (change === null) return [];
+  if (perCentFigure(change, locale) === perCentFigure(0, locale)) return [', as now,'];
+  const more = change > 0 ? 'more' : 'less';
+  return [', ', figurePart(perCent(Math.abs(change), locale)), ` ${more} than now,`];
+}
+
+/** Who is moved where: the subject of the sentence. */
+function subject({ name, kind, price, unit, change }: MovedPrice, purse: Purse): Part[] {
+  const { locale } = purse;
+  if (price !== null) {
+    const where = kind === 'dish' ? ' on the menu' : '';
+    return [namePart(name), ' at ', figurePart(unitPrice(price, unit, purse)), where, ...comparison(change, locale)];
+  }
+  const by = change ?? 0;
+  const dearer: Part[] = [figurePart(perCent(Math.abs(by), locale)), by < 0 ? ' cheaper' : ' dearer'];
+  const whose: Readonly<Record<MovedPrice['kind'], Part[]>> = {
+    ingredient: [namePart(name), ' '],
+    dish: [namePart(name), ' on the menu '],
+    group: ['All of ', namePart(name), ' '],
+    supplier: ['Everything from ', namePart(name), ' '],
+    section: ['Every dish of ', namePart(name), ' '],
+    everything: ['Everything that is bought '],
+  };
+  return [...whose[kind], ...dearer];
+}
+
+function whatItDoes({ contribution, period }: PriceChangeFigures, purse: Purse): Part[] {
+  const change = contribution.after - contribution.before;
+  if (wholeMoney(Math.abs(change), purse) === wholeMoney(0, purse)) {
+    return [` would have changed what ${period} left by less than `, figurePart(wholeMoney(1, purse))];
+  }
+  const sum = figurePart(wholeMoney(Math.abs(change), purse));
+  return change < 0 ? [' would have taken ', sum, ` from ${period}`] : [' would have left ', sum, ` more in ${period}`];
+}
+
+function foodCost({ foodCost: { before, after } }: PriceChangeFigures, locale: string): Part[] {
+  if (before === null || after === null) return [];
+  const [from, to] = [perCentFigure(before, locale), perCentFigure(after, locale)];
+  if (from === to) return [' and left food cost by recipe at ', figurePart(perCent(after, locale))];
+  const verb = after > before ? 'lifted' : 'lowered';
+  return [` and ${verb} food cost by recipe from `, figurePart(from), ' to ', figurePart(perCent(after, locale))];
+}
+
+/** Dishes that are told one by one; more are counted. */
+const TOLD = 3;
+
+function turning({ turned, names }: PriceChangeFigures, locale: string): Part[] {
+  if (turned.length === 0) return [' No dish would change its class.'];
+  const short = new Map(names.map((name, index) => [name, shortNames(names)[index] ?? name]));
+  const told = (item: string): Part => namePart(short.get(item) ?? item);
+  if (turned.length > TOLD) {
+    const [first] = turned;
+    const count = capital(countWord(turned.length, locale));
+    return first
+      ? [` ${count} dishes would change class, `, told(first.item), ` from ${first.from} to ${first.to} among them.`]
+      : [];
+  }
+  return turned.flatMap(({ item, from, to }) => [' ', told(item), ` would turn from ${from} to ${to}.`]);
+}
+
+/** What the moved prices would have done to the period. Without any, what can be done. */
+export function priceSentence(figures: PriceChangeFigures, purse: Purse): Phrase {
+  const { moved } = figures;
+  const [only] = moved;
+  if (!only) return [`Move a price to see what it would have done to ${figures.period}.`];
+  const who: Part[] =
+    moved.length === 1 ? subject(only, purse) : [`These ${countWord(moved.length, purse.locale)} changes together`];
+  return [
+    ...who,
+    ...whatItDoes(figures, purse),
+    ...foodCost(figures, purse.locale),
+    '.',
+    ...turning(figures, purse.locale),
+  ];
+}
+
+/** What the figures stand on. */
+export function priceBasis(period: string, touched: number, dishes: number, locale: string): readonly string[] {
+  const use = touched === 1 ? 'uses' : 'use';
+  return [
+    `exact, every other price and all portions as in ${period}`,
+    `${countWord(touched, locale)} of ${countWord(dishes, locale)} dishes ${use} what is moved`,
+    MODEL_SOURCE,
+    PRICES.kept,
+  ];
+}
+
+/** One moved price in the list of them. */
+export function movedText(moved: MovedPrice, purse: Purse): Phrase {
+  const change = moved.change === null ? null : `${signedFigure(moved.change * 100, purse.locale, 1)}\u2009%`;
+  if (moved.price === null) return [namePart(moved.name), ' ', figurePart(change ?? '')];
+  const price = figurePart(unitPrice(moved.price, moved.unit, purse));
+  return change === null
+    ? [namePart(moved.name), ' ', price]
+    : [namePart(moved.name), ' ', price, ' (', figurePart(change), ')'];
+}
+
+/** What the slider says to ears. */
+export function spokenPrice(moved: MovedPrice, purse: Purse): string {
+  return movedText(moved, purse)
+    .slice(2)
+    .map((part) => (typeof part === 'string' ? part : 'figure' in part ? part.figure : part.name))
+    .join('');
+}
+
+/** Under the ruler: its unit, what flags are, and what the band is. */
+export function rulerNote(
+  unit: string,
+  paid: readonly [number, number] | null,
+  hasFlags: boolean,
+  purse: Purse,
+): string {
+  const flags = hasFlags ? ' Flags are turning prices: where a dish changes class if nothing else moves.' : '';
+  const band =
+    paid === null
+      ? ''
+      : ` The grey band is what was paid in the last 18 months, ${figure(paid[0], purse.locale, 2)} to ${figure(paid[1], purse.locale, 2)}.`;
+  return `${unit}.${flags}${band}`;
+}
+
+/** Where a class ends or begins, under the name of a flag. */
+export function flagText(className: ClassName, isAbove: boolean): string {
+  return isAbove ? `${className} from here` : `${className} up to here`;
+}
+
+export function nowText(price: string): string {
+  return `now ${price}`;
+}
+
+export function priceMoney(price: number, purse: Purse): string {
+  return money(price, purse);
+}
