@@ -64,6 +64,8 @@ const MARRAM_HOUSE: VenueSettings = {
   popularityFactor: 0.7,
   qFactor: 0,
   targetFoodCost: null,
+  variableCost: null,
+  priceStep: null,
   periods: 'months',
   defaulted: [],
 };

@@ -28,6 +28,8 @@ export async function loadVenue(tx: VenueTx): Promise<VenueSettings> {
       popularityFactor: true,
       qFactor: true,
       targetFoodCost: true,
+      variableCost: true,
+      priceStep: true,
       periods: true,
       stated: true,
     },
@@ -40,6 +42,8 @@ export async function loadVenue(tx: VenueTx): Promise<VenueSettings> {
     popularityFactor: numberIn(venue.popularityFactor),
     qFactor: numberIn(venue.qFactor),
     targetFoodCost: numberIn(venue.targetFoodCost),
+    variableCost: numberIn(venue.variableCost),
+    priceStep: numberIn(venue.priceStep),
     periods: CALENDARS[venue.periods],
     defaulted: WITH_DEFAULT.filter((setting) => !stated.includes(setting)),
   };

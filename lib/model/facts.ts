@@ -31,6 +31,10 @@ export interface VenueSettings {
   /** q: the venue's stated share for what is not measured (0.02 adds 2 %), on what is sold. */
   readonly qFactor: number;
   readonly targetFoodCost: number | null;
+  /** What a portion costs beside food and labour, as a fraction of its price; a stated share, for goal values. */
+  readonly variableCost: number | null;
+  /** Menu prices are multiples of it, in venue currency. */
+  readonly priceStep: number | null;
   /** What a numbered period (P10) means. */
   readonly periods: Calendar;
   /** Names of settings that nobody stated, so that the default stands in; each is an issue. */

@@ -1,4 +1,4 @@
-import type { Day } from '../core/days';
+import { addDays, type Day, type DayRange } from '../core/days';
 import type { MenuPrice } from './facts';
 import { type InForce, onDay } from './in-force';
 
@@ -24,4 +24,11 @@ export function netPriceOn(menu: readonly ChannelMenu[], channel: string, day: D
 /** Whether an item is on the menu on a day, in any channel. */
 export function isOnMenu(menu: readonly ChannelMenu[], day: Day): boolean {
   return menu.some(({ channel }) => netPriceOn(menu, channel, day) !== null);
+}
+
+/** Days of a period on which an item is on the menu: what stands for days on sale where none was traded. */
+export function menuDays(menu: readonly ChannelMenu[], { from, to }: DayRange): readonly Day[] {
+  return Array.from({ length: Math.max(0, to - from) }, (_, index) => addDays(from, index)).filter((day) =>
+    isOnMenu(menu, day),
+  );
 }

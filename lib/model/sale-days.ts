@@ -1,6 +1,6 @@
-import { addDays, type Day } from '../core/days';
+import type { Day } from '../core/days';
 import type { CostedPeriod } from './costed-period';
-import { isOnMenu } from './menu-price';
+import { menuDays } from './menu-price';
 import { sectionNodes } from './mix/section';
 import { daysOnSale, sectionDays } from './mix/section-days';
 import { isOffered } from './offered';
@@ -15,7 +15,5 @@ export function saleDays(period: CostedPeriod, node: number, section: string | n
   const nodes = inSection.includes(node) ? inSection : offered;
   const onSale = daysOnSale(sectionDays(period, nodes), nodes.indexOf(node));
   if (onSale.length > 0) return onSale;
-  const { from, to } = period.range;
-  const days = Array.from({ length: to - from }, (_, index) => addDays(from, index));
-  return days.filter((day) => isOnMenu(period.things[node]?.menu ?? [], day));
+  return menuDays(period.things[node]?.menu ?? [], period.range);
 }

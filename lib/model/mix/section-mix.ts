@@ -1,7 +1,6 @@
-import type { Day } from '../../core/days';
 import type { CostedPeriod } from '../costed-period';
 import { type ItemFigures, itemFigures } from '../item-figures';
-import { isOnMenu } from '../menu-price';
+import { menuDays } from '../menu-price';
 import type { Thing } from '../things';
 import { type Certainty, certainty } from './certainty';
 import { kasavanaSmith, type MixClass } from './kasavana-smith';
@@ -42,7 +41,7 @@ export function sectionMix(period: CostedPeriod, section: string | null, resampl
     const thing = period.things[node];
     if (!thing) return [];
     const onSale = daysOnSale(trading, item);
-    const days = onSale.length > 0 ? onSale : menuDays(period, thing);
+    const days = onSale.length > 0 ? onSale : menuDays(thing.menu, period.range);
     const channels = thing.menu.map(({ channel }) => channel);
     const expected = trading.days.reduce((sum, _, day) => sum + (byDay[day * nodes.length + item] ?? 0), 0);
     const figures = itemFigures(period, node, thing.sales, days, channels);
@@ -63,10 +62,4 @@ export function sectionMix(period: CostedPeriod, section: string | null, resampl
     return { ...item, class: mixClass, certainty: mixClass === null ? null : (sure[index] ?? null) };
   });
   return { items, trading, meanMargin: average, resamples: isSampled ? resamples : null };
-}
-
-/** Days of the period on which an item is on the menu: what stands for days on sale where none was traded. */
-function menuDays({ range }: CostedPeriod, thing: Thing): readonly Day[] {
-  const days = Array.from({ length: Math.max(0, range.to - range.from) }, (_, index) => (range.from + index) as Day);
-  return days.filter((day) => isOnMenu(thing.menu, day));
 }

@@ -1,0 +1,100 @@
+import type { UnitCosts } from '../costed-period';
+import { kasavanaSmith, type MixClass } from '../mix/kasavana-smith';
+import { meanMargin } from '../mix/mean-margin';
+import { upward } from '../passes';
+import { editedPrices, editedSales } from './edited-prices';
+import type { PriceEdit } from './edits';
+import type { PricedItem, PriceModel } from './price-model';
+
+/** One item at some prices. Money in venue currency per portion; null where it is not known. */
+export interface PricedFigures {
+  readonly item: PricedItem;
+  readonly netPrice: number | null;
+  readonly revenue: number | null;
+  readonly plateCost: number | null;
+  /** Of the plate cost, what food-cost % counts. */
+  readonly food: number | null;
+  /** Food-cost %, as a fraction of the achieved price. */
+  readonly foodCost: number | null;
+  readonly margin: number | null;
+  readonly contribution: number | null;
+  readonly class: MixClass | null;
+}
+
+/** A section at some prices; the last four are of the items whose margin is known. */
+export interface PricedMix {
+  readonly items: readonly PricedFigures[];
+  readonly meanMargin: number | null;
+  readonly revenue: number;
+  readonly plateCost: number;
+  readonly contribution: number | null;
+  readonly foodCost: number | null;
+}
+
+/** The section with some edits made: the figures that the menu mix has of the facts themselves so edited. */
+export function pricedMix(model: PriceModel, edits: readonly PriceEdit[] = []): PricedMix {
+  return mixAt(model, unitCosts(model, editedPrices(model, edits)), edits);
+}
+
+/** Unit costs of everything at some prices of what is bought; entry node * segments + segment. */
+export function unitCosts(model: PriceModel, prices: UnitCosts): UnitCosts {
+  const pass = (of: Float64Array): Float64Array => upward(model.lines, of, model.segments);
+  return { food: pass(prices.food), packaging: pass(prices.packaging), estimate: pass(prices.estimate) };
+}
+
+/** What a portion of an item costs: f = food (1 + q) + estimate + packaging, and its food alone; null where it is not costed. */
+export function portionCost(
+  model: PriceModel,
+  item: PricedItem,
+  costs: UnitCosts,
+): { readonly total: number; readonly food: number } | null {
+  if (!item.isCosted) return null;
+  const q = 1 + model.venue.qFactor;
+  let food = 0;
+  let packaging = 0;
+  for (const { node, segment, amount } of item.takes) {
+    const cell = node * model.segments + segment;
+    food += amount * ((costs.food[cell] as number) * q + (costs.estimate[cell] as number));
+    packaging += amount * (costs.packaging[cell] as number);
+  }
+  return { total: food + packaging, food };
+}
+
+function mixAt(model: PriceModel, costs: UnitCosts, edits: readonly PriceEdit[]): PricedMix {
+  const figured = model.items.map((item) => {
+    const { revenue, netPrice } = editedSales(item, edits);
+    const cost = portionCost(model, item, costs);
+    const margin = cost === null || netPrice === null ? null : netPrice - cost.total;
+    return {
+      item,
+      sold: item.sold,
+      ...{ netPrice, revenue, margin },
+      plateCost: cost?.total ?? null,
+      food: cost?.food ?? null,
+      foodCost: cost === null || netPrice === null || netPrice <= 0 ? null : cost.food / netPrice,
+      contribution: margin === null ? null : margin * item.sold,
+    };
+  });
+  const average = meanMargin(figured);
+  const items = figured.map(({ sold, ...each }): PricedFigures => {
+    const { item, margin } = each;
+    const isClassed = margin !== null && average !== null && item.hasDays;
+    const figures = { sold, expected: item.expected, margin: margin ?? 0 };
+    return { ...each, class: isClassed ? kasavanaSmith(figures, model.venue.popularityFactor, average) : null };
+  });
+  return { items, meanMargin: average, ...totals(items) };
+}
+
+function totals(items: readonly PricedFigures[]): Omit<PricedMix, 'items' | 'meanMargin'> {
+  const costed = items.filter(({ margin }) => margin !== null);
+  const sum = (of: (each: PricedFigures) => number): number => costed.reduce((total, each) => total + of(each), 0);
+  const revenue = sum((each) => each.revenue ?? 0);
+  const plateCost = sum(({ plateCost, item }) => (plateCost ?? 0) * item.sold);
+  const food = sum((each) => (each.food ?? 0) * each.item.sold);
+  return {
+    revenue,
+    plateCost,
+    contribution: costed.length > 0 ? revenue - plateCost : null,
+    foodCost: costed.length > 0 && revenue > 0 ? food / revenue : null,
+  };
+}
