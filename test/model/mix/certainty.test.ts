@@ -1,30 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { addDays } from '@/lib/core/days';
 import { seededRandom } from '@/lib/core/random';
-import { certainty, drawDays, type MixDays } from '@/lib/model/mix/certainty';
+import { certainty, drawDays } from '@/lib/model/mix/certainty';
 import { day } from '../../books';
+import { mixOf } from './mix-of';
 import { settledOnTheLine } from './on-the-line';
 
-/** Days from Monday, 5 October 2026 on; sold is a row a day, each item at its margin. */
-function mixOf(
-  sold: readonly (readonly number[])[],
-  margins: readonly (number | null)[],
-  changed: Partial<MixDays> = {},
-): MixDays {
-  const items = margins.length;
-  const portions = sold.map((row) => row.reduce((sum, count) => sum + count, 0));
-  return {
-    days: sold.map((_, index) => addDays(day('2026-10-05'), index)),
-    items,
-    onSale: Uint8Array.from(sold.flatMap((row) => row.map(() => 1))),
-    sold: Float64Array.from(sold.flat()),
-    expected: Float64Array.from(sold.flatMap((row, index) => row.map(() => (portions[index] ?? 0) / items))),
-    contribution: Float64Array.from(sold.flatMap((row) => row.map((count, item) => count * (margins[item] ?? 0)))),
-    margins,
-    factor: 0.7,
-    ...changed,
-  };
-}
 const weeks = (count: number, row: (index: number) => readonly number[]) =>
   Array.from({ length: 7 * count }, (_, i) => row(i));
 
@@ -234,19 +215,6 @@ describe('certainty', () => {
         1,
       ),
     ).toEqual([null, null]);
-  });
-
-  test('certainty(2,000 resamples of a month of sixteen items) takes well under a tenth of a second', () => {
-    const random = seededRandom(1);
-    const margins = Array.from({ length: 16 }, (_, item) => 4 + item / 4);
-    const mix = mixOf(
-      Array.from({ length: 30 }, () => margins.map(() => Math.floor(random() * 30))),
-      margins,
-    );
-    certainty(mix, 2000, 1);
-    const start = performance.now();
-    certainty(mix, 2000, 1);
-    expect(performance.now() - start).toBeLessThan(100);
   });
 });
 
