@@ -5,6 +5,7 @@ import { dishShape } from './dish-shape';
 import { menuMixShape } from './menu-mix-shape';
 import { problemShape } from './problem';
 import { venuesShape } from './venues';
+import { yearShape } from './year-shape';
 
 const inPath = (name: string, description: string) => ({
   name,
@@ -91,6 +92,11 @@ export function openApi(more: Readonly<Record<string, object>> = {}): object {
         'One dish in depth: what it costs, leaves and takes, what changed and why, and through the periods.',
         [VENUE, MONTH, inPath('item', 'Name or number of a dish, set menu or extra.'), FORMAT],
         dishShape,
+      ),
+      '/venues/{venue}/months/{month}/year': get(
+        'What the menu left through the eighteen months or periods up to this one, with the changes of the menu.',
+        [VENUE, MONTH, inQuery('section', 'One section of the menu; left out: the whole menu.'), FORMAT],
+        yearShape,
       ),
       '/venues/{venue}/dishes/{item}/cost': get(
         'What one dish, component, set menu, extra or ingredient costs on a day, line by line.',

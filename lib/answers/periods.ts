@@ -1,4 +1,4 @@
-import { type Day, dayText, parseDay } from '../core/days';
+import { dayText } from '../core/days';
 import { type Period, periodNamed } from '../core/periods';
 import { openDatabase } from '../db/database';
 import { inVenue } from '../db/in-venue';
@@ -10,6 +10,7 @@ import { askedVenue } from './asked-venue';
 import { costedPeriods } from './costed-periods';
 import type { PeriodsAnswer } from './periods-shape';
 import { type Answered, answered } from './problem';
+import { type Standing, standingOf } from './standing';
 
 /** The calendar months in which a venue sold something, each with its food cost by recipe: what the period ribbon stands on. */
 export async function periodsAnswer(
@@ -31,7 +32,7 @@ export async function periodsAnswer(
     venue.answer.id,
     months.map(({ range }) => range),
   );
-  const standing = { closedThrough, today: dayIn(settings.timeZone, new Date()) };
+  const standing = standingOf(settings, closedThrough);
   return answered({
     venue: settings.name,
     currency: settings.currency,
@@ -39,21 +40,15 @@ export async function periodsAnswer(
     targetFoodCostPct: settings.targetFoodCost,
     months: months.flatMap((month, at) => {
       const costed = periods[at];
-      return costed ? [written(month, menuMix(costed, { section: null, resamples: 0 }), standing)] : [];
+      return costed ? [written(month, menuMix(costed, { section: null, resamples: 0 }), standing(month.range))] : [];
     }),
   });
-}
-
-/** The calendar day at an instant on the clocks of a time zone. */
-function dayIn(timeZone: string, instant: Date): Day | null {
-  const parts = { year: 'numeric', month: '2-digit', day: '2-digit' } as const;
-  return parseDay(new Intl.DateTimeFormat('sv-SE', { timeZone, ...parts }).format(instant)); // Swedish dates are ISO dates
 }
 
 function written(
   { name, range }: Period,
   { totals, coverage }: MenuMix,
-  { closedThrough, today }: { readonly closedThrough: Day | null; readonly today: Day | null },
+  standing: Standing,
 ): PeriodsAnswer['months'][number] {
   return {
     month: name,
@@ -62,7 +57,6 @@ function written(
     sold: totals.sold,
     foodCostPct: totals.foodCost,
     coverage,
-    closed: closedThrough !== null && range.to - 1 <= closedThrough,
-    running: today !== null && today < range.to,
+    ...standing,
   };
 }

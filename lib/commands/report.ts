@@ -8,6 +8,8 @@ import { dishFile } from '../answers/dish-file';
 import { menuMixAnswer } from '../answers/menu-mix';
 import { menuMixFile } from '../answers/menu-mix-file';
 import type { Answered } from '../answers/problem';
+import { yearAnswer } from '../answers/year';
+import { yearFile } from '../answers/year-file';
 import { reportCsv } from '../format/report-csv';
 import type { ReportFile } from '../format/report-file';
 import { terminalJson, terminalLines } from '../format/terminal-text';
@@ -26,6 +28,7 @@ import { dishSheet } from './dish-sheet';
 import { dishCostsTable, menuMixTable } from './plain-tables';
 import { complain, run, wrongUse } from './run';
 import { writeReport } from './write-report';
+import { yearTable } from './year-table';
 
 const OPTIONS = {
   item: { type: 'string' },
@@ -89,6 +92,7 @@ const REPORTS: Readonly<Record<string, (asked: Asked) => Promise<Answered<Writte
   dish: async (asked) => written(await dishAnswer(currentAsker(), ofItem(inPeriod(asked))), dishFile, dishSheet),
   'dish-cost': async (asked) =>
     written(await dishCostAnswer(currentAsker(), ofItem(asked)), dishCostFile, dishCostSheet),
+  year: async (asked) => written(await yearAnswer(currentAsker(), asked), yearFile, yearTable),
 };
 
 /** The period by its name; null where none is named. */

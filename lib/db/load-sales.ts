@@ -1,6 +1,8 @@
 import { type Day, type DayRange, dayText } from '../core/days';
+import { grouped } from '../core/grouped';
 import type { CoversDay, ItemId, SalesDay } from '../model/facts';
 import type { VenueTx } from './in-venue';
+import { WAITING_SALES } from './load-waiting-sales';
 
 // Which rows speak: those of the load that has their day (live) and was not undone.
 const LIVE = `
@@ -39,15 +41,25 @@ export async function loadCovers(tx: VenueTx, range: DayRange): Promise<CoversDa
   return rows.map(({ day, covers }) => ({ day: day as Day, covers }));
 }
 
-/** The calendar months in which something was sold (2026-10), oldest first, with the number of business days that have sales. */
-export async function salesSpan(tx: VenueTx): Promise<ReadonlyMap<string, number>> {
-  const { rows } = await tx.bulk.query<{ month: string; days: number }>(
-    `select to_char(s.day, 'YYYY-MM') as month, count(distinct s.day)::int as days
-     from ${LIVE}
-     where s.venue_id = $1 and s.live
-       and exists (select from sales_day d where d.venue_id = s.venue_id and d.load_id = s.load_id and d.day = s.day)
-     group by 1 order by 1`,
+/** The business days on which something was sold, ascending: under a name that is known, or under one that waits for its item. */
+export async function salesDays(tx: VenueTx): Promise<readonly Day[]> {
+  const { rows } = await tx.bulk.query<{ day: number }>(
+    `select day - date '1970-01-01' as day from (
+       select s.day
+       from ${LIVE}
+       where s.venue_id = $1 and s.live
+         and exists (select from sales_day d where d.venue_id = s.venue_id and d.load_id = s.load_id and d.day = s.day)
+       union
+       select w.day from ${WAITING_SALES} and w.venue_id = $1 and w.day is not null
+     ) days
+     order by day`,
     [tx.venue],
   );
-  return new Map(rows.map(({ month, days }) => [month, days]));
+  return rows.map(({ day }) => day as Day);
+}
+
+/** The calendar months in which something was sold (2026-10), oldest first, with the number of business days that have sales. */
+export async function salesSpan(tx: VenueTx): Promise<ReadonlyMap<string, number>> {
+  const months = grouped(await salesDays(tx), (day) => dayText(day).slice(0, 7));
+  return new Map([...months].map(([month, days]) => [month, days.length]));
 }

@@ -19,17 +19,25 @@ const NAMED = 3;
 
 /** Sales that wait for a name, summed over the days of a range by name. */
 export function waitingIn(waiting: readonly WaitingSales[], range: DayRange): WaitingInPeriod {
-  const inRange = waiting.filter(({ day }) => isWithin(day, range));
-  const sumOf = (some: readonly WaitingSales[]) => ({
+  return summed(waiting.filter(({ day }) => isWithin(day, range)));
+}
+
+/** What waited in several periods, together. */
+export function sumOfWaiting(periods: readonly WaitingInPeriod[]): WaitingInPeriod {
+  return summed(periods.flatMap(({ names }) => names));
+}
+
+function summed(waiting: readonly Pick<WaitingSales, 'name' | 'rows' | 'portions'>[]): WaitingInPeriod {
+  const sumOf = (some: typeof waiting) => ({
     rows: some.reduce((sum, { rows }) => sum + rows, 0),
     portions: some.reduce((sum, { portions }) => sum + (portions ?? 0), 0),
   });
-  const names = [...grouped(inRange, ({ name }) => nameKey(name))].map(([key, some]) => ({
+  const names = [...grouped(waiting, ({ name }) => nameKey(name))].map(([key, some]) => ({
     ...{ key, name: some[0]?.name ?? key },
     ...sumOf(some),
   }));
   names.sort((a, b) => b.portions - a.portions || byText(a.key, b.key));
-  return { ...sumOf(inRange), names: names.map(({ key: _, ...each }) => each) };
+  return { ...sumOf(waiting), names: names.map(({ key: _, ...each }) => each) };
 }
 
 /** Paid portions of everything that has a name. */

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { loadFolder } from '@/lib/changes/load-folder';
 import { parseDay } from '@/lib/core/days';
 import { inVenue } from '@/lib/db/in-venue';
+import { salesDays, salesSpan } from '@/lib/db/load-sales';
 import { loadWaitingSales } from '@/lib/db/load-waiting-sales';
 import { file, folder } from '../changes/folders';
 import { venueId } from '../changes/stored';
@@ -43,4 +44,17 @@ test('loadWaitingSales(tx, range) gives the sales whose name nobody knows, by da
   // what a later file replaces waits no longer
   await loadFolder(db, file('sales.csv', ['date,item,sold', '2026-10-02,Plum tart,1']), { venue: 'Marram House' });
   expect((await waiting()).map(({ name }) => name)).toEqual([]);
+});
+
+test('salesDays(tx) and salesSpan(tx) have the days on which all that was sold waits for a name', async () => {
+  const waitingOnly = file('sales.csv', ['date,item,sold', '2026-12-05,Nobody knows it,3', '2026-12-06,Plum tart,-1']);
+  await loadFolder(db, waitingOnly, { venue: 'Marram House' });
+  const venue = await venueId(db, 'Marram House');
+  const [days, span] = await inVenue(db, { venue, person: 'ada' }, 'read', async (tx) => [
+    await salesDays(tx),
+    await salesSpan(tx),
+  ]);
+  // what waits to be mended is no sale yet
+  expect(days.at(-1)).toBe(day('2026-12-05'));
+  expect([...span].at(-1)).toEqual(['2026-12', 1]);
 });

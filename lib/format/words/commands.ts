@@ -4,19 +4,21 @@ const PERIODS = `  --month PERIOD   a month (2026-10), a week (2026-W41), a peri
 export const reportUsage = `npm run report -- menu-mix | dish-costs --month 2026-10 [options]
 npm run report -- dish --item NAME --month 2026-10 [options]
 npm run report -- dish-cost --item NAME [--date 2026-10-31] [options]
+npm run report -- year [--month 2026-10] [options]
 
   menu-mix         what sells and what leaves, and how sure that is
   dish-costs       what each dish costs and leaves, by channel
   dish             one dish in depth: what it costs and leaves, what changed since the period before and why, its last
                    eighteen periods (a line each as files)
   dish-cost        what one dish, component, set menu, extra or ingredient costs on a day, line by line
+  year             what the menu left through the last eighteen months, with its changes; left out: up to the latest
 
 ${PERIODS}
   --item NAME      which dish (dish), or what dish-cost works out
   --date DAY       on which day (2026-10-31); left out: the last day of the latest month with sales. --month instead:
                    the last day on which it was on sale in that period, and the mean of the period
   --channel NAME   where it is sold (dish-cost); left out: dine_in, or the first of its channels
-  --section NAME   one section of the menu (menu-mix); left out: the whole menu
+  --section NAME   one section of the menu (menu-mix, year); left out: the whole menu
   --venue NAME     which venue; needed where there are several
   --json           the same answer as over HTTP
   --csv            one line an item

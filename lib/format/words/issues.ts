@@ -14,6 +14,7 @@ const perCent = (facts: Facts, name: string): string => {
   const value = facts[name];
   return typeof value === 'number' ? String(Number((value * 100).toFixed(4))) : '';
 };
+const perCentWhole = (facts: Facts, name: string): string => String(Math.floor(Number(facts[name]) * 100));
 const counted = (count: string, single: string, plural: string): string =>
   `${count} ${count === '1' ? single : plural}`;
 
@@ -132,6 +133,8 @@ const SENTENCES: Readonly<Record<IssueCode, (about: string, facts: Facts) => str
   'sales-waiting': (_, f) =>
     `${sold(f)} under ${counted(one(f, 'names'), 'name', 'names')} that nothing here has, and ${f.portions === 1 ? 'is' : 'are'} in no figure: ${namesWaiting(f)}. Write ${f.names === 1 ? 'it' : 'them'} into menu.csv or recipes.csv as the till spells ${f.names === 1 ? 'it' : 'them'}.`,
   'no-sales': (about) => `Nothing was sold in ${about}. Load sales.csv for these days.`,
+  'coverage-low': (about, f) =>
+    `Margins are known for ${perCentWhole(f, 'share')} % of the portions of ${about} only, so its figures are provisional. Add the recipes and prices that its mix says are missing.`,
   'revenue-negative': (about, f) =>
     `The revenue of ${about} comes to ${one(f, 'revenue')} in this period. Check its discounts and voids.`,
 };

@@ -1,3 +1,4 @@
+import { PROVISIONAL_BELOW } from '../../model/mix/mix-totals';
 import { figure, perCent } from '../figures';
 import { type Purse, wholeMoney } from '../money';
 import { periodName } from '../periods';
@@ -46,8 +47,6 @@ export interface Telling {
   readonly running: boolean;
 }
 
-/** Below this share of portions with a known margin, the line between high and low margin is provisional. */
-const PROVISIONAL_BELOW = 0.9;
 /** Fewer trading days than this say nothing about certainty. */
 const DAYS_FOR_CERTAINTY = 14;
 

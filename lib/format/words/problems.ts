@@ -120,3 +120,15 @@ export function broke(reference: string): ProblemWords {
 export function databaseTrouble(sentence: string): ProblemWords {
   return { title: 'The database cannot be used', detail: sentence };
 }
+
+export const noSalesForYear: ProblemWords = {
+  title: 'No sales yet',
+  detail: 'Nothing has been sold yet, so there is no period to tell of. Load sales.csv: npm run load -- FOLDER',
+};
+
+export function yearOfWhat(period: string): ProblemWords {
+  return {
+    title: 'The year of what?',
+    detail: `A year is told in months, or in the periods of the venue’s calendar, and “${period}” is neither. Name the last one: 2026-10.`,
+  };
+}

@@ -1,5 +1,8 @@
 import type { ItemFigures } from '../item-figures';
 
+/** Below this share of portions with a known margin, what is said of all of them is provisional. */
+export const PROVISIONAL_BELOW = 0.9;
+
 /** What a section sold, cost and left together. The last five are of the items whose margin is known. */
 export interface MixTotals {
   readonly sold: number;
@@ -39,5 +42,26 @@ export function mixTotals(items: readonly ItemFigures[]): MixTotals {
     plateCost: isKnown ? plateCost : null,
     foodCost: isKnown && costedRevenue > 0 ? food / costedRevenue : null,
     margin: isKnown ? costedRevenue - plateCost : null,
+  };
+}
+
+/** Several periods together: sums, the food-cost % weighted by the costed revenue. What is known of none of them is null. */
+export function sumOfTotals(totals: readonly MixTotals[]): MixTotals {
+  const sum = (figure: (each: MixTotals) => number | null): number =>
+    totals.reduce((all, each) => all + (figure(each) ?? 0), 0);
+  const known = (figure: (each: MixTotals) => number | null): number | null =>
+    totals.some((each) => figure(each) !== null) ? sum(figure) : null;
+  const costedRevenue = sum((each) => each.costedRevenue);
+  const food = sum(({ foodCost, costedRevenue: revenue }) => (foodCost ?? 0) * revenue);
+  return {
+    sold: sum((each) => each.sold),
+    comps: sum((each) => each.comps),
+    revenue: known((each) => each.revenue),
+    costedSold: sum((each) => each.costedSold),
+    costedRevenue,
+    estimatedSold: sum((each) => each.estimatedSold),
+    plateCost: known((each) => each.plateCost),
+    foodCost: known((each) => each.foodCost) === null || costedRevenue <= 0 ? null : food / costedRevenue,
+    margin: known((each) => each.margin),
   };
 }
