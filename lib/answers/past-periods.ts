@@ -1,4 +1,4 @@
-import { type Period, periodBefore, periodNamed } from '../core/periods';
+import { type Period, periodNamed, periodsUpTo } from '../core/periods';
 import type { Database } from '../db/database';
 import { inVenue } from '../db/in-venue';
 import { salesSpan } from '../db/load-sales';
@@ -18,7 +18,7 @@ export interface PastPeriod {
 
 /**
  * A period and those of its kind before it, eighteen at most, oldest first, from the first with sales on. Of months only those with
- * sales, costed together with all others, as the ribbon asks for them.
+ * sales.
  */
 export async function pastPeriods(
   db: Database,
@@ -32,7 +32,7 @@ export async function pastPeriods(
   }));
   const first = months[0]?.range.from ?? period.range.from;
   const isMonth = /^\d{4}-\d{2}$/.test(period.name);
-  const asked = isMonth ? months : lookedBack(period, (each) => periodBefore(each, calendar));
+  const asked = isMonth ? months : periodsUpTo(period, LOOKED_BACK, calendar);
   const known = asked.filter(({ range }) => range.to > first);
   const ranges = known.map(({ range }) => range);
   const { periods } = await costedPeriods(db, asker, venue, ranges);
@@ -42,10 +42,4 @@ export async function pastPeriods(
       return costed && each.range.to <= period.range.to ? [{ period: each, costed }] : [];
     })
     .slice(-LOOKED_BACK);
-}
-
-function lookedBack(period: Period, before: (period: Period) => Period): readonly Period[] {
-  const found = [period];
-  while (found.length < LOOKED_BACK) found.unshift(before(found[0] ?? period));
-  return found;
 }

@@ -1,6 +1,6 @@
 import { periodsInYear } from '../core/calendar';
 import { type DayRange, dayText } from '../core/days';
-import { calendarPeriodOf, type Period, periodBefore } from '../core/periods';
+import { calendarPeriodOf, type Period, periodsUpTo } from '../core/periods';
 import { type Database, openDatabase } from '../db/database';
 import { inVenue } from '../db/in-venue';
 import { loadMenuPrices } from '../db/load-menu-prices';
@@ -50,7 +50,7 @@ export async function yearAnswer(asker: Asker, asked: YearAsked): Promise<Answer
   if (!found.ok) return found;
   const { period } = found.answer;
   if (!/^\d{4}-(\d{2}|P\d{2})$/.test(period.name)) return refused(400, yearOfWhat(period.name));
-  const shown = lookedBack(period, (each) => periodBefore(each, calendar)).filter(
+  const shown = periodsUpTo(period, LOOKED_BACK, calendar).filter(
     ({ range }) => range.to > first || range.to === period.range.to,
   );
   const before = shown.map((each) => {
@@ -85,12 +85,6 @@ function statedIn(db: Database, asker: Asker, venue: VenueName) {
       sold,
     };
   });
-}
-
-function lookedBack(period: Period, before: (period: Period) => Period): readonly Period[] {
-  const found = [period];
-  while (found.length < LOOKED_BACK) found.unshift(before(found[0] ?? period));
-  return found;
 }
 
 /** The mix of each period, by the period's name. */

@@ -95,6 +95,13 @@ export function periodBefore(period: Period, calendar: Calendar = 'months'): Per
   return { name: `${dayText(range.from)}..${dayText(range.to)}`, range };
 }
 
+/** So many periods of one kind up to and with this one, oldest first, without a gap. */
+export function periodsUpTo(period: Period, count: number, calendar: Calendar = 'months'): readonly Period[] {
+  const found = [period];
+  while (found.length < count) found.unshift(periodBefore(found[0] ?? period, calendar));
+  return found;
+}
+
 /** The ISO week that holds a day: it belongs to the year of its Thursday. */
 export function weekOf(day: Day): Period {
   const monday = addDays(day, 1 - weekday(day));

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Calendar } from '@/lib/core/calendar';
 import { addDays, type Day, dayCount, dayText, parseDay, weekday } from '@/lib/core/days';
-import { calendarPeriodOf, monthOf, periodBefore, periodNamed, weekOf } from '@/lib/core/periods';
+import { calendarPeriodOf, monthOf, periodBefore, periodNamed, periodsUpTo, weekOf } from '@/lib/core/periods';
 
 function written(name: string, calendar?: Calendar): string {
   const { period, refusal } = periodNamed(name, calendar);
@@ -169,4 +169,12 @@ describe('periodBefore', () => {
     const { period } = periodNamed('2026-03');
     expect(period && addDays(periodBefore(period).range.to, 0)).toBe(period?.range.from);
   });
+});
+
+test('periodsUpTo(period, count) are of one kind, oldest first, without a gap', () => {
+  const named = (name: string, calendar?: Parameters<typeof periodNamed>[1]) =>
+    periodNamed(name, calendar).period ?? expect.unreachable(name);
+  expect(periodsUpTo(named('2026-02'), 3).map(({ name }) => name)).toEqual(['2025-12', '2026-01', '2026-02']);
+  expect(periodsUpTo(named('2026-P01', '13x4'), 2, '13x4').map(({ name }) => name)).toEqual(['2025-P13', '2026-P01']);
+  expect(periodsUpTo(named('2026-W41'), 1).map(({ name }) => name)).toEqual(['2026-W41']);
 });

@@ -1,5 +1,6 @@
 import { moneyFigure, type Purse } from '../money';
 import { countWord } from '../portions';
+import { shortNames } from './short-names';
 import { periodsWord, YEAR } from './year';
 
 /** The columns of the year, in their order. */
@@ -85,9 +86,11 @@ const NAMED = 3;
 
 /** What changed on the menu in a period: came Plum tart; went Quince; prices of twelve dishes. */
 export function menuChangeWords(changes: readonly MenuChangeWords[], purse: Purse): string {
+  const items = [...new Set(changes.map(({ item }) => item))];
+  const short = new Map(shortNames(items).map((name, at) => [items[at], name]));
   const said = EVENT_KINDS.flatMap((kind) => {
     const of = changes.filter((change) => change.kind === kind);
-    const names = [...new Set(of.map((change) => named(change, purse)))];
+    const names = [...new Set(of.map((change) => named(change, short.get(change.item) ?? change.item, purse)))];
     if (names.length === 0) return [];
     const some = names.slice(0, NAMED).join(', ');
     const more = names.length - NAMED;
@@ -96,7 +99,7 @@ export function menuChangeWords(changes: readonly MenuChangeWords[], purse: Purs
   return said.length === 0 ? YEAR.none : said.join('; ');
 }
 
-function named({ item, channels, kind, price, priceBefore }: MenuChangeWords, purse: Purse): string {
+function named({ channels, kind, price, priceBefore }: MenuChangeWords, item: string, purse: Purse): string {
   const where = channels.length === 1 && channels[0] !== 'dine_in' ? ` (${channels[0]?.replaceAll('_', ' ')})` : '';
   if (kind !== 'price' || price === null || priceBefore === null) return `${item}${where}`;
   return `${item}${where} ${moneyFigure(priceBefore, purse)} to ${moneyFigure(price, purse)}`;
