@@ -46,6 +46,20 @@ export async function exportedRows(tx: VenueTx, kind: string): Promise<readonly 
   return rows;
 }
 
+/** The rows of one kind of file that name something in a column: what the file says of one item. */
+export async function exportedRowsOf(
+  tx: VenueTx,
+  kind: 'ingredients' | 'measures' | 'parts' | 'yields' | 'recipes' | 'recipe_lines',
+  name: string,
+): Promise<readonly ExportedRow[]> {
+  const column = kind === 'recipes' || kind === 'recipe_lines' ? 'recipe' : 'ingredient';
+  const { rows } = await tx.bulk.query<ExportedRow>(
+    `select * from (${QUERIES[kind]}) of_venue where of_venue.${column} = $2`,
+    [tx.venue, name],
+  );
+  return rows;
+}
+
 // Rows that would be taken by a venue whose books are open, or that is not asked for certain days alone.
 const OF_THE_MOMENT = ['closed', 'outside-days'];
 

@@ -80,6 +80,11 @@ export async function settleItems(
   };
 }
 
+/** Gives an item another name, which no other item has. */
+export async function renameKnown(tx: VenueTx, id: number, name: string): Promise<void> {
+  await updateRows(tx, ITEM, [{ id, name, name_key: nameKey(name) }]);
+}
+
 function firstOfEach(wanted: readonly WantedItem[]): readonly (readonly [string, WantedItem])[] {
   const firsts = new Map<string, WantedItem>();
   for (const item of wanted) {

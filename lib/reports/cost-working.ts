@@ -1,25 +1,20 @@
 import { type Day, isWithin } from '../core/days';
-import type { BaseUnit } from '../core/units';
 import { isByProduct } from '../model/by-products';
-import { boughtLine, type CostLine, floorOf, unitCost } from '../model/cost-line';
+import { boughtLine, type CostLine } from '../model/cost-line';
 import { costLines } from '../model/cost-lines';
 import type { CostedPeriod } from '../model/costed-period';
 import type { ItemId, ItemKind, VenueSettings } from '../model/facts';
-import { lineCount } from '../model/half-known';
 import type { Issue } from '../model/issue';
 import { inOrder } from '../model/issue-list';
-import type { HalfKnown } from '../model/item-figures';
+import { type ItemCost, itemCost } from '../model/item-cost';
 import { labourIssues } from '../model/labour-issues';
-import { isOffered } from '../model/offered';
-import { labourPerPortion } from '../model/per-portion';
-import { plateCost, portionOf } from '../model/plate-cost';
 import { issuesOf } from '../model/reached';
 import { inSegment, segmentOf } from '../model/segments';
 import type { Thing } from '../model/things';
 import { type WorkedRecipe, workedRecipe } from '../model/worked-recipe';
 
 /** What something costs on one day, with all the lines that make it up. Money is venue currency. */
-export interface CostWorking {
+export interface CostWorking extends Omit<ItemCost, 'nodes' | 'portion' | 'need'> {
   readonly venue: VenueSettings;
   readonly id: ItemId;
   readonly item: string;
@@ -27,30 +22,17 @@ export interface CostWorking {
   readonly day: Day;
   /** In which it is sold; null: what it costs in every one. */
   readonly channel: string | null;
-  /** What the cost is of: one portion of what is plated or sold, one batch of a component; null where a batch is not measured. */
-  readonly per: { readonly quantity: number; readonly unit: BaseUnit } | null;
-  /** q included where it is sold; null where not costed. */
-  readonly plateCost: number | null;
-  readonly halfKnown: HalfKnown | null;
-  /** An owner's estimate has a part in the cost; never where there is none. */
-  readonly estimated: boolean;
-  /** Beside the cost, never inside it. */
-  readonly recipeLabour: number | null;
   readonly recipe: WorkedRecipe | null;
   /** Their costs sum to the plate cost. */
   readonly lines: readonly CostLine[];
   readonly issues: readonly Issue[];
 }
 
-/** A bought thing that is not sold as it is, is shown by the kilogram, litre or piece. */
-const SHOWN: Readonly<Record<BaseUnit, number>> = { g: 1000, ml: 1000, each: 1 };
-
 /** What is costed: the thing, in one segment and channel, and how much of it. */
 interface At {
   readonly thing: Thing;
   readonly node: number;
   readonly segment: number;
-  readonly channel: string | null;
   /** Nodes that one of it takes: itself, and its packing for the channel. */
   readonly nodes: readonly number[];
   /** Base units of a portion; null where it is not sold by the portion. */
@@ -78,22 +60,8 @@ export function costWorking(
   if (!isWithin(day, period.range)) throw new RangeError(`day ${day} is outside the period`);
   const segment = segmentOf(period.segments, day);
   const piece = inSegment(period.recipes[node] ?? [], segment);
-  const base = inSegment(period.measures[node] ?? [], segment)?.measure?.base ?? null;
-  const portion = isSold(thing) ? portionOf(period, node, segment) : null;
-  const need = portion ?? piece?.usable ?? (base === null ? Number.NaN : SHOWN[base]);
-  const packing = channel === null || portion === null ? undefined : period.packings.get(node)?.get(channel);
-  const at = {
-    thing,
-    node,
-    segment,
-    channel,
-    nodes: [node, ...(packing === undefined ? [] : [packing])],
-    portion,
-    need,
-  };
-  const isMeasured = base !== null && !Number.isNaN(need);
-  const cost = whole(period, at);
-  const stands = at.nodes.some((each) => period.estimated[each * period.segments.count + segment] !== 0);
+  const { nodes, portion, need, ...cost } = itemCost(period, node, segment, channel);
+  const at = { thing, node, segment, nodes, portion, need };
   return {
     venue: period.venue,
     id: item,
@@ -101,19 +69,11 @@ export function costWorking(
     kind: thing.kind,
     day,
     channel,
-    per: portion !== null ? { quantity: 1, unit: 'each' } : isMeasured ? { quantity: need, unit: base } : null,
     ...cost,
-    estimated: cost.plateCost !== null && stands,
-    recipeLabour: labour(period, at),
     recipe: piece === null ? null : workedRecipe(period, node, segment, piece),
     lines: [...linesOf(period, at), ...notMeasured(period, at)],
     issues: issuesFor(period, at, piece !== null),
   };
-}
-
-/** What is plated is sold by the portion, whether it is on the menu or not; a component or an ingredient only where it is offered. */
-function isSold(thing: Thing): boolean {
-  return thing.kind === 'dish' || thing.kind === 'set_menu' || thing.kind === 'extra' || isOffered(thing);
 }
 
 /** Of what is made, its lines and what it is packed in; what is bought, or worth its credit, is a single line. */
@@ -121,30 +81,6 @@ function linesOf(period: CostedPeriod, { thing, node, nodes, segment, need }: At
   const isMade = thing.kind !== 'ingredient' && !isByProduct(period.makings, node, segment);
   if (!isMade) return [boughtLine(period, node, segment, need)];
   return nodes.flatMap((each) => costLines(period, each, segment, need));
-}
-
-/** The cost of a portion, or of so many base units of what is not sold; or how much of it is known. */
-function whole(
-  period: CostedPeriod,
-  { node, segment, channel, portion, need }: At,
-): Pick<CostWorking, 'plateCost' | 'halfKnown'> {
-  const cell = node * period.segments.count + segment;
-  const { complete, total } =
-    portion === null
-      ? { complete: period.complete[cell] === 1, total: need * unitCost(period, cell) }
-      : plateCost(period, node, segment, channel);
-  if (complete && !Number.isNaN(total)) return { plateCost: total, halfKnown: null };
-  const count = lineCount(period, node, segment, channel);
-  if (count.lines === 0) return { plateCost: null, halfKnown: null };
-  return { plateCost: null, halfKnown: { floor: floorOf(count, total), ...count } };
-}
-
-/** Hands-on minutes of all that is in it, at the cost per hour of their grades; null where any of that is not known. */
-function labour(period: CostedPeriod, { node, segment, channel, portion, need }: At): number | null {
-  if (portion !== null) return labourPerPortion(period, node, [{ segment, channel, weight: 1 }]).recipeLabour;
-  const cell = node * period.segments.count + segment;
-  const cost = need * (period.labour.cost[cell] ?? Number.NaN);
-  return period.labour.known[cell] === 1 && !Number.isNaN(cost) ? cost : null;
 }
 
 /** q on the food and drink of one portion, as a line: its price is that of all of them together. */
