@@ -13,7 +13,7 @@ import { basePiece, packingPiece } from './packing-piece';
 import { readPart } from './part-things';
 import { type Packings, packingNodes, type RecipeSpan, recipeSpans, runsOf } from './recipe-graph';
 import { type Child, type RecipePiece, type RecipeReading, readRecipe } from './recipe-piece';
-import { inSegment, type SegmentRange, type Segments, segmentsWithin } from './segments';
+import { inSegment, type Segments, segmentsWithin } from './segments';
 import type { Scope, Thing } from './things';
 
 /** The recipes of a period as one flat list, with what is and what is not known. */
@@ -94,12 +94,8 @@ export function compile(
 
   const childAt = (node: number, segment: number): Child => {
     const thing = things[node] as Thing;
-    const stated = thing.kind === 'ingredient' && thing.part === null ? measures[node] : spans[node];
-    return {
-      thing,
-      measure: inSegment(measures[node] ?? [], segment)?.measure ?? null,
-      inForce: inSegment<SegmentRange>(stated ?? [], segment) !== null,
-    };
+    const measured = inSegment(measures[node] ?? [], segment);
+    return { thing, measure: measured?.measure ?? null, inForce: measured !== null };
   };
 
   const read = (thing: Thing, node: number, span: RecipeSpan, from: number): RecipeReading => {

@@ -102,7 +102,7 @@ function meanCost(period: CostedPeriod, node: number, weights: readonly PortionW
   const mean = (of: 'total' | 'food'): number | null => weightedMean(weights, (at) => costs.get(at)?.[of] ?? 0);
   const estimated = [...costs.values()].some((cost) => cost.estimated);
   const unknown = weights.filter((at) => costs.get(at)?.complete !== true);
-  if (weights.length > 0 && unknown.length === 0) {
+  if (unknown.length === 0) {
     return { total: mean('total'), food: mean('food'), halfKnown: null, estimated };
   }
   const counts = unknown.map(({ segment, channel }) => lineCount(period, node, segment, channel));

@@ -13,7 +13,7 @@ export interface PortionWeight {
 
 /**
  * What a mean over a period is weighted by: paid portions by segment and channel; where there are none, the days on sale, each in the
- * channels on whose menu the item is that day.
+ * channels on whose menu the item is that day. Rows and days come by day, so the weights come by segment.
  */
 export function portionWeights(
   period: CostedPeriod,
@@ -37,7 +37,7 @@ export function portionWeights(
       for (const channel of on.length > 0 ? on : [null]) add(day, channel, 1);
     }
   }
-  return [...weights.values()].filter(({ weight }) => weight !== 0).sort((a, b) => a.segment - b.segment);
+  return [...weights.values()].filter(({ weight }) => weight !== 0);
 }
 
 /** The mean of something over portions; null where there is nothing to weigh by. */

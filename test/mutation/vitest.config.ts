@@ -23,6 +23,7 @@ export default defineConfig({
     include: ['test/{model,reports,published}/**/*.test.ts'],
     exclude: ['**/*-speed.test.ts'],
     sequence: { sequencer: ExamplesFirst },
+    testTimeout: 120_000, // on a busy machine a slow test is not yet a mutant found
     isolate: false,
     fileParallelism: false,
   },
