@@ -95,6 +95,8 @@ export const dishShape = z.strictObject({
   components: z.number().nullable(),
   /** Whether it was on the menu, sold or given in the period. */
   onSale: z.boolean(),
+  /** The last day of the period. */
+  lastDay: z.string(),
   /** Since when it has been on the menu without a break; null: not on it on the last day, or from the beginning. */
   onMenuSince: z.string().nullable(),
   /** The menu price of the last day on which it had one in the period, as listed. */

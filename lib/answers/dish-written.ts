@@ -49,6 +49,7 @@ export function writtenDish(found: DishFound): DishAnswer {
     mixSection: found.section,
     components: report.components,
     onSale: report.figures !== null || report.given !== null,
+    lastDay: dayText(addDays(to, -1)),
     onMenuSince: since === null ? null : dayText(since),
     menuPrice: money(lastMenuPrice(menu, report.period)),
     figures: writtenFigures(found, money),

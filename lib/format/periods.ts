@@ -35,6 +35,21 @@ export function monthAbbreviation(month: string, locale: string): string {
   return (dated(`${month}-01`, locale, { month: 'short' }) ?? month).replace('.', '').slice(0, 3);
 }
 
+/** A period for an axis: Oct, W41, P10; with the year where one begins, or where the axis does. */
+export function shortPeriod(
+  period: string,
+  isFirst: boolean,
+  locale: string,
+): { readonly short: string; readonly year: string | null } {
+  const year = period.slice(0, 4);
+  if (MONTH.test(period)) {
+    return { short: monthAbbreviation(period, locale), year: isFirst || period.endsWith('-01') ? year : null };
+  }
+  const numbered = (WEEK.exec(period) ?? FOUR_WEEKS.exec(period))?.[2];
+  if (numbered !== undefined) return { short: period.slice(5), year: isFirst || numbered === '01' ? year : null };
+  return { short: period.slice(5, 10), year: isFirst ? year : null };
+}
+
 /**
  * A period by its name: a month, a week, one of thirteen periods, or the days from A up to but not including B.
  * A text that is none of these is handed back as it is.

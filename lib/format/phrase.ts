@@ -12,6 +12,13 @@ export function namePart(text: string): Part {
   return { name: text };
 }
 
+/** The same phrase as the beginning of a sentence. */
+export function capitalised([first, ...rest]: Phrase): Phrase {
+  if (first === undefined) return [];
+  const up = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+  return [typeof first === 'string' ? up(first) : first, ...rest];
+}
+
 /** The same sentence as bare text, for names of controls and for copying. */
 export function plainText(phrase: Phrase): string {
   return phrase.map((part) => (typeof part === 'string' ? part : 'figure' in part ? part.figure : part.name)).join('');

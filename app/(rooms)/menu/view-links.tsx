@@ -5,7 +5,10 @@ import { type Asked, viewHref } from './asked';
 import styles from './view-links.module.css';
 
 /** The views of the Menu room that there are, in the order in which they are read. A new page adds its line. */
-const VIEWS = [{ path: '/menu', name: SHELL.mixView }] as const satisfies readonly { path: Route; name: string }[];
+const VIEWS = [
+  { path: '/menu', name: SHELL.mixView },
+  { path: '/menu/dishes', name: SHELL.dishesView },
+] as const satisfies readonly { path: Route; name: string }[];
 
 /** Where a view stands in the line. */
 export type MenuView = (typeof VIEWS)[number]['path'];

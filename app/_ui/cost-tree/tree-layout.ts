@@ -31,24 +31,27 @@ export interface TreeLayout {
   readonly leaves: readonly TreeBox[];
   readonly partLabels: readonly TreeLabel[];
   readonly leafLabels: readonly TreeLabel[];
-  /** Lines of what is bought that have no label, and the cost that none of them reaches. */
-  readonly folded: { readonly lines: number; readonly under: number };
+  /** Lines of what is bought that have no label. */
+  readonly folded: number;
 }
 
 const FOR_UNKNOWN = 22;
 /** More parts than this are drawn as one. */
 const MOST_PARTS = 16;
 const WITH_MOSTLY = 38;
+/** A label stands no further off its piece than this, so that a glance still finds it. */
+const FARTHEST = 15;
+/** What is a smaller share of the plate than this goes without a name. */
+const LEAST_SHARE = 0.01;
 
 /** Where everything stands in the picture of a cost: heights are cost, labels are spread apart beside them. */
 export function treeLayout(facts: TreeFacts, size: TreeSize, followed: string | null): TreeLayout {
   const parts = foldedParts(facts.parts);
-  const wanted = parts.length * size.partLabel * 1.6;
+  const wanted = parts.length * size.partLabel * 2.2;
   const known = Math.max(size.least, Math.min(size.most, wanted));
   const scale = facts.total > 0 ? known / facts.total : 0;
   const height = known + (facts.unknown.length > 0 ? FOR_UNKNOWN : 0);
   const drawn = piecesOf(parts, scale);
-  const shown = size.leafLabel === null ? null : labelledLeaves(drawn, Math.floor(known / size.leafLabel));
   const isTold = (leaf: TreeLeaf) => leaf.name === followed;
   const leaves = drawn.flatMap(({ part, y, isMore }) => {
     const whole = part.leaves.reduce((sum, { cost }) => sum + Math.max(0, cost), 0);
@@ -63,15 +66,22 @@ export function treeLayout(facts: TreeFacts, size: TreeSize, followed: string | 
         return box;
       });
   });
-  const labelled = shown === null ? [] : leaves.filter(({ leaf, isMore }) => !isMore && leaf.cost >= shown);
-  const untold = leaves.filter((leaf) => !labelled.includes(leaf));
+  const each = size.leafLabel;
+  const labelled =
+    each === null
+      ? []
+      : labelledLeaves(
+          leaves.filter(({ isMore }) => !isMore),
+          each,
+          known,
+        );
   return {
     ...{ height, known },
     parts: drawn.map(({ part, y, tall }) => ({ key: part.name, y, height: tall, isFollowed: false })),
     leaves: leaves.map(({ key, y, height: tall, isFollowed }) => ({ key, y, height: tall, isFollowed })),
     partLabels: partLabels(drawn, size, known, followed),
     leafLabels: leafLabels(labelled, size, known),
-    folded: { lines: untold.length, under: shown ?? 0 },
+    folded: leaves.length - labelled.length,
   };
 }
 
@@ -106,13 +116,33 @@ function piecesOf(parts: readonly (TreePart & { readonly isMore: boolean })[], s
   });
 }
 
-/** The least cost that still has a label, so that no more than `room` have one. */
-function labelledLeaves(pieces: readonly Piece[], room: number): number {
-  const costs = pieces.flatMap(({ part, isMore }) => (isMore ? [] : part.leaves.map(({ cost }) => cost)));
-  const sorted = costs.filter((cost) => cost > 0).sort((a, b) => b - a);
-  if (sorted.length <= room) return 0;
-  // a cent at the least: below it a label says nothing
-  return Math.ceil((sorted[room - 1] ?? 0) * 100) / 100;
+type Leaf = TreeBox & { readonly leaf: TreeLeaf };
+
+/** Those that get a label: the dearest first, each as long as all labels still stand near their pieces. In the order of the bar. */
+function labelledLeaves(leaves: readonly Leaf[], each: number, known: number): readonly Leaf[] {
+  let chosen: readonly Leaf[] = [];
+  for (const leaf of [...leaves].sort((a, b) => b.leaf.cost - a.leaf.cost)) {
+    const tried = [...chosen, leaf].sort((a, b) => a.y - b.y);
+    const wanted = wantedPlaces(tried, each);
+    const places = placesOf(tried, each, known);
+    if (tried.length * each > known) break;
+    if (places.every((place, index) => Math.abs(place - (wanted[index] ?? 0)) <= FARTHEST)) chosen = tried;
+  }
+  return chosen;
+}
+
+/** At the top of its piece, where the eye looks for a name. */
+function wantedPlaces(leaves: readonly TreeBox[], each: number): readonly number[] {
+  return leaves.map(({ y, height }) => y + Math.min(height, each) / 2);
+}
+
+function placesOf(leaves: readonly TreeBox[], each: number, known: number): readonly number[] {
+  return spread(
+    wantedPlaces(leaves, each),
+    leaves.map(() => each),
+    0,
+    known,
+  );
 }
 
 function partLabels(
@@ -125,6 +155,7 @@ function partLabels(
   const mostly = pieces.map(({ part, tall, isMore }) => {
     if (!isAlone || isMore || tall < WITH_MOSTLY || part.leaves.length === 0) return null;
     const [first] = part.leaves;
+    if (first?.name === part.name) return null;
     return part.leaves.find(({ name, cost }) => name === followed && cost >= (first?.cost ?? 0) / 2) ?? first ?? null;
   });
   const heights = mostly.map((leaf) => (leaf === null ? size.partLabel : WITH_MOSTLY));
@@ -147,23 +178,12 @@ function partLabels(
   }));
 }
 
-function leafLabels(
-  leaves: readonly (TreeBox & { readonly leaf: TreeLeaf })[],
-  size: TreeSize,
-  known: number,
-): readonly TreeLabel[] {
+function leafLabels(leaves: readonly Leaf[], size: TreeSize, known: number): readonly TreeLabel[] {
   const each = size.leafLabel ?? 0;
-  const wanted = leaves.map(({ y, height }) => y + Math.min(height, each) / 2);
-  const places = spread(
-    wanted,
-    leaves.map(() => each),
-    0,
-    known,
-  );
-  return leaves.map(({ key, y, height, isFollowed, leaf }, index) => ({
+  const wanted = wantedPlaces(leaves, each);
+  const places = placesOf(leaves, each, known);
+  return leaves.map(({ key, isFollowed, leaf }, index) => ({
     ...{ key, name: leaf.name, cost: leaf.cost, isFloor: false, isFollowed },
-    y: places[index] ?? 0,
-    barY: y + Math.min(height, each) / 2,
-    mostly: null,
+    ...{ y: places[index] ?? 0, barY: wanted[index] ?? 0, mostly: null },
   }));
 }

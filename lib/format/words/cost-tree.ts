@@ -6,6 +6,7 @@ import { figurePart, namePart, type Part, type Phrase } from '../phrase';
 export const TREE = {
   name: 'The cost of a portion as bars: the plate, the lines of its recipe, and what is bought for each; the table of the working holds the same',
   follow: 'Follow through the picture',
+  followInstead: 'Follow:',
   nothing: 'There is nothing to draw: no cost of it is known.',
   notKnown: 'not known',
 } as const;
@@ -14,36 +15,42 @@ export const TREE = {
 export function treeCaption(
   tree: {
     readonly date: string;
-    readonly folded: { readonly lines: number; readonly under: number };
+    /** Lines without a name in the picture. */
+    readonly folded: number;
+    /** A line of it is the share for what is not measured. */
+    readonly notMeasured: boolean;
     readonly unknown: readonly string[];
     readonly credits: number;
     readonly followed: { readonly name: string; readonly cost: number } | null;
   },
   purse: Purse,
 ): Phrase {
-  const { date, folded, unknown, credits, followed } = tree;
-  const lines = folded.lines === 1 ? 'line' : 'lines';
-  const under = folded.under > 0 ? ` under ${moneyFigure(folded.under, purse)}` : '';
+  const { date, folded, unknown, credits } = tree;
   const rest =
-    folded.lines === 0
+    folded === 0
       ? ''
-      : ` ${figure(folded.lines, purse.locale, 0)} ${lines}${under} ${folded.lines === 1 ? 'is' : 'are'} in the table only.`;
+      : ` ${figure(folded, purse.locale, 0)} ${folded === 1 ? 'line is' : 'lines are'} named in the working only.`;
   return [
     `${currencySign(purse)} a portion on ${dayName(date, purse.locale)}, height is cost: the plate, the lines of its recipe, what is bought.${rest}`,
-    ...(followed
-      ? ([
-          ' Followed in colour: ',
-          namePart(followed.name),
-          ', ',
-          figurePart(money(followed.cost, purse)),
-          ' of the plate.',
-        ] as Part[])
-      : []),
+    ...followedWords(tree, purse),
     ...(credits > 0 ? [' What is made beside it is taken off, ', figurePart(money(credits, purse)), '.'] : []),
     ...(unknown.length > 0
       ? [' Hatched, without a height of its own: what is not known, ', ...names(unknown), '.']
       : []),
   ];
+}
+
+function followedWords(
+  {
+    followed,
+    notMeasured,
+  }: { readonly followed: { readonly name: string; readonly cost: number } | null; readonly notMeasured: boolean },
+  purse: Purse,
+): readonly Part[] {
+  if (followed === null) return [];
+  const cost = figurePart(money(followed.cost, purse));
+  const before = notMeasured ? ', before its part of what is not measured' : '';
+  return [' Followed in colour: ', namePart(followed.name), ', ', cost, ` of the plate${before}.`];
 }
 
 const NAMED = 3;

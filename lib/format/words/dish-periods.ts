@@ -5,18 +5,27 @@ import { portionsFigure } from '../portions';
 
 export const PERIODS = {
   title: 'Through the periods',
+  table: 'Period by period',
   none: '–',
   notOnSale: 'not on the menu',
   notCosted: 'not costed',
   unknown: 'unknown',
   estimate: 'estimate',
   waiting: 'The picture is being drawn.',
+  pictureName: 'Price, plate cost and portions, period by period; the table below holds the same',
+  caption:
+    'From zero: the upper line is the achieved net price, the lower one the plate cost, the pale band between them is what a portion leaves. A mark on top: something changed on the menu.',
   price: 'net price',
   cost: 'plate cost',
   leaves: 'leaves',
   portions: 'portions',
   guests: 'guests',
 } as const;
+
+/** Over the band of money. */
+export function priceAxis(sign: string): string {
+  return `${sign} a portion`;
+}
 
 /** What a row of the table is made from; a period of a DishAnswer has it all. */
 export interface PeriodFigures {

@@ -5,6 +5,7 @@ import { dayName, monthName, periodName } from '../periods';
 import { figurePart, namePart, type Part, type Phrase } from '../phrase';
 import { countWord, portionsFigure } from '../portions';
 import { CLASS_MEANING, otherClass, type Standing } from './classes';
+import type { StateWords } from './shell';
 
 export const DISH = {
   notOnSale: 'not on the menu in this period',
@@ -258,6 +259,42 @@ function changed({ change, month }: DishFigures, purse: Purse): Part[] {
   const much = share >= ALL ? ', all of it ' : ', most of it ';
   const through: Part[] = isPrice ? [] : [' in the recipe'];
   return [...said, much, ...(why && moved < 0 ? ['cheaper '] : []), namePart(main.item), ...through, '.'];
+}
+
+/** The title of the page of a dish. */
+export function dishTitle({ item, month }: { readonly item: string; readonly month: string }, locale: string): string {
+  return `${item}, ${periodName(month, locale)}`;
+}
+
+/** The latest of some periods in which a dish was on sale; null where it was in none. */
+export function latestWith(periods: readonly { readonly month: string; readonly onSale: boolean }[]): string | null {
+  return periods.findLast(({ onSale }) => onSale)?.month ?? null;
+}
+
+/** A dish that was not on sale in the period that is looked at: what there is instead. */
+export function dishState(
+  { item, month }: { readonly item: string; readonly month: string },
+  latest: string | null,
+  locale: string,
+): StateWords {
+  const period = periodName(month, locale);
+  const words = { title: `${item} was not on sale in ${period}` };
+  if (latest === null) {
+    return {
+      ...words,
+      text: 'Nor in any of the periods before it. What it would cost by its recipe stands below, where it has one.',
+    };
+  }
+  return {
+    ...words,
+    text: 'Below stand what it would cost by its recipe, and the periods in which it was on the menu.',
+    action: periodName(latest, locale),
+  };
+}
+
+/** Which day a working stands for, where no period asked for it. */
+export function workingDay(date: string, locale: string): string {
+  return `Worked out for ${dayName(date, locale)}, by the recipe and the prices of that day.`;
 }
 
 /** What the figures of the page stand on. */

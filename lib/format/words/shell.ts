@@ -11,6 +11,7 @@ export const SHELL = {
   menu: 'Menu',
   views: 'Views of the menu',
   mixView: 'Mix',
+  dishesView: 'Dishes',
   mix: 'Menu mix',
 } as const;
 
