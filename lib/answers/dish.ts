@@ -55,7 +55,7 @@ export async function dishAnswer(asker: Asker, asked: DishAsked): Promise<Answer
 
   const past = await pastPeriods(db, asker, venue.answer.id, period);
   // costed for what is on offer, where it is: then its issues are those that the mix of the period has
-  const offered = past.at(-1)?.period.name === period.name ? past.at(-1)?.costed : undefined;
+  const offered = past.at(-1)?.costed;
   const now = offered?.nodeOf.has(thing.id) ? offered : everything;
   const section = homeSection(now, now.nodeOf.get(thing.id) ?? -1);
   const mix = await menuMixAnswer(asker, { venue: asked.venue, month: asked.month, section, model: null });

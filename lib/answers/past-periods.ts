@@ -1,7 +1,7 @@
-import { type Period, periodNamed, periodsUpTo } from '../core/periods';
+import { type Period, periodsUpTo } from '../core/periods';
 import type { Database } from '../db/database';
 import { inVenue } from '../db/in-venue';
-import { salesSpan } from '../db/load-sales';
+import { salesDays } from '../db/load-sales';
 import { loadVenue } from '../db/load-venue';
 import type { CostedPeriod } from '../model/costed-period';
 import type { VenueId } from '../model/facts';
@@ -16,30 +16,25 @@ export interface PastPeriod {
   readonly costed: CostedPeriod;
 }
 
-/**
- * A period and those of its kind before it, eighteen at most, oldest first, from the first with sales on. Of months only those with
- * sales.
- */
+/** A period and those of its kind before it, eighteen at most, oldest first, from the first with sales on; it itself in any case. */
 export async function pastPeriods(
   db: Database,
   asker: Asker,
   venue: VenueId,
   period: Period,
 ): Promise<readonly PastPeriod[]> {
-  const { calendar, months } = await inVenue(db, { venue, person: asker.person }, 'read', async (tx) => ({
+  const { calendar, sold } = await inVenue(db, { venue, person: asker.person }, 'read', async (tx) => ({
     calendar: (await loadVenue(tx)).periods,
-    months: [...(await salesSpan(tx)).keys()].flatMap((name) => periodNamed(name).period ?? []),
+    sold: await salesDays(tx),
   }));
-  const first = months[0]?.range.from ?? period.range.from;
-  const isMonth = /^\d{4}-\d{2}$/.test(period.name);
-  const asked = isMonth ? months : periodsUpTo(period, LOOKED_BACK, calendar);
-  const known = asked.filter(({ range }) => range.to > first);
-  const ranges = known.map(({ range }) => range);
+  const first = sold[0] ?? period.range.to;
+  const shown = periodsUpTo(period, LOOKED_BACK, calendar).filter(
+    ({ range }) => range.to > first || range.to === period.range.to,
+  );
+  const ranges = shown.map(({ range }) => range);
   const { periods } = await costedPeriods(db, asker, venue, ranges);
-  return known
-    .flatMap((each, at) => {
-      const costed = periods[at];
-      return costed && each.range.to <= period.range.to ? [{ period: each, costed }] : [];
-    })
-    .slice(-LOOKED_BACK);
+  return shown.flatMap((each, at) => {
+    const costed = periods[at];
+    return costed ? [{ period: each, costed }] : [];
+  });
 }
