@@ -1,6 +1,7 @@
 import type { Route } from 'next';
 import Link from 'next/link';
 import { SHELL } from '@/lib/format/words/shell';
+import { YEAR } from '@/lib/format/words/year';
 import { type Asked, viewHref } from './asked';
 import styles from './view-links.module.css';
 
@@ -8,6 +9,7 @@ import styles from './view-links.module.css';
 const VIEWS = [
   { path: '/menu', name: SHELL.mixView },
   { path: '/menu/dishes', name: SHELL.dishesView },
+  { path: '/menu/year', name: YEAR.view },
 ] as const satisfies readonly { path: Route; name: string }[];
 
 /** Where a view stands in the line. */

@@ -4,6 +4,9 @@ import styles from './slot-panels.module.css';
 
 const TICK = 5;
 const OFF_AXIS = 8;
+/** Where the name of a line stands: towards the middle of the panel. */
+const UNDER_LINE = 15;
+const OVER_LINE = -5;
 
 /** One panel: its name, its axis, and a mark in each slot. The group stands at the panel's top left. */
 export function PanelDrawing({
@@ -60,6 +63,7 @@ function Axis({
   height: number;
 }) {
   const x = left - OFF_AXIS;
+  const isHigh = panel.line !== null && scale.y(panel.line.value) < height / 2;
   return (
     <>
       <path className={styles.axis} d={`M${x} 0V${height}`} />
@@ -75,7 +79,11 @@ function Axis({
       {panel.line && (
         <>
           <path className={styles.target} d={`M${left} ${scale.y(panel.line.value)}H${right}`} />
-          <text className={styles.lineName} x={left + 2} y={scale.y(panel.line.value) - 4}>
+          <text
+            className={styles.lineName}
+            x={left + 2}
+            y={scale.y(panel.line.value) + (isHigh ? UNDER_LINE : OVER_LINE)}
+          >
             {panel.line.name}
           </text>
         </>

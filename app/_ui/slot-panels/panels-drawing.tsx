@@ -3,6 +3,9 @@ import { BAR_SHARE, EVENT_ROW, type PanelSize, SLOT_NAMES, WIDEST_BAR } from './
 import { lastSlots, type SlotFacts } from './slot-facts';
 import styles from './slot-panels.module.css';
 
+/** So few slots are all named. */
+const FEW = 7;
+
 /** The panels for one width, one under the other on one axis, with what happened and the names of the slots beneath. */
 export function PanelsDrawing({ facts: all, size }: { facts: SlotFacts; size: PanelSize }) {
   const facts = lastSlots(all, size.slots);
@@ -15,7 +18,9 @@ export function PanelsDrawing({ facts: all, size }: { facts: SlotFacts; size: Pa
   const eventsTop = floor + 10;
   const namesTop = eventsTop + events.length * EVENT_ROW;
   const height = namesTop + SLOT_NAMES;
-  const isNamed = (at: number) => (slots.length - 1 - at) % size.named === 0 || slots.length <= 7;
+  const isNamed = (at: number) => (slots.length - 1 - at) % size.named === 0 || slots.length <= FEW;
+  /** A word for below a slot that is not named stands under the next one that is. */
+  const belowAt = (at: number) => slots[at]?.below ?? (isNamed(at - 1) ? null : (slots[at - 1]?.below ?? null));
   const happened = slots.flatMap((_, at) => (events.some(({ words }) => words[at] !== '') ? [slotX(at)] : []));
   return (
     <svg
@@ -56,16 +61,16 @@ export function PanelsDrawing({ facts: all, size }: { facts: SlotFacts; size: Pa
           ))}
         </g>
       ))}
-      {slots.map(({ key, label, below }, at) => (
+      {slots.map(({ key, label }, at) => (
         <g key={key}>
           {isNamed(at) && (
             <text className={styles.slotName} x={slotX(at)} y={namesTop + 16} textAnchor="middle">
               {label}
             </text>
           )}
-          {below !== null && (
+          {isNamed(at) && (
             <text className={styles.tick} x={slotX(at)} y={namesTop + 32} textAnchor="middle">
-              {below}
+              {belowAt(at)}
             </text>
           )}
         </g>

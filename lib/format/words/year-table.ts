@@ -90,7 +90,8 @@ export function menuChangeWords(changes: readonly MenuChangeWords[], purse: Purs
   const short = new Map(shortNames(items).map((name, at) => [items[at], name]));
   const said = EVENT_KINDS.flatMap((kind) => {
     const of = changes.filter((change) => change.kind === kind);
-    const names = [...new Set(of.map((change) => named(change, short.get(change.item) ?? change.item, purse)))];
+    const first = [...new Map(of.toReversed().map((change) => [change.item, change])).values()].reverse();
+    const names = first.map((change) => named(change, short.get(change.item) ?? change.item, purse));
     if (names.length === 0) return [];
     const some = names.slice(0, NAMED).join(', ');
     const more = names.length - NAMED;
