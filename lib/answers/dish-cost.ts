@@ -1,11 +1,11 @@
-import { addDays, type Day, dayText, parseDay } from '../core/days';
+import { addDays, type Day, dayText } from '../core/days';
 import { byText } from '../core/grouped';
 import { type Period, periodNamed } from '../core/periods';
 import { type Database, openDatabase } from '../db/database';
 import { inVenue } from '../db/in-venue';
 import { salesSpan } from '../db/load-sales';
 import type { VenueName } from '../db/venues';
-import { eitherDateOrMonth, noSalesForDay, noSuchChannel, noSuchDay, notOnSale } from '../format/words/problems';
+import { eitherDateOrMonth, noSalesForDay, noSuchChannel, notOnSale } from '../format/words/problems';
 import type { CostedPeriod } from '../model/costed-period';
 import type { Thing } from '../model/things';
 import { usualChannel } from '../model/usual-channel';
@@ -15,6 +15,7 @@ import type { Asker } from '../session/asker';
 import { askedPeriod } from './asked-period';
 import { askedVenue } from './asked-venue';
 import { costedPeriods } from './costed-periods';
+import { dayNamed } from './day-named';
 import type { DishCostAnswer } from './dish-cost-shape';
 import { writtenCost, writtenSpans } from './dish-cost-written';
 import { askedThing, thingNamed } from './named-thing';
@@ -45,15 +46,9 @@ export async function dishCostAnswer(asker: Asker, asked: DishCostAsked): Promis
   return onDate(db, asker, venue.answer, asked, date.answer, null);
 }
 
-/** The first and last day that a restaurant's books can have. */
-const [FIRST, LAST] = ['1900-01-01', '2199-12-31'] as const;
-
 /** The day named, or where none is the last one of the latest month with sales. */
 async function askedDay(db: Database, asker: Asker, venue: VenueName, date: string | null): Promise<Answered<Day>> {
-  if (date !== null) {
-    const day = date >= FIRST && date <= LAST ? parseDay(date) : null;
-    return day === null ? refused(400, noSuchDay(date)) : answered(day);
-  }
+  if (date !== null) return dayNamed(date);
   const months = await inVenue(db, { venue: venue.id, person: asker.person }, 'read', (tx) => salesSpan(tx));
   const latest = [...months.keys()].at(-1);
   const { period } = latest === undefined ? { period: null } : periodNamed(latest);

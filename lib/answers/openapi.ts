@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { costLineShape, dishCostShape } from './dish-cost-shape';
 import { dishCostsShape } from './dish-costs-shape';
 import { dishShape } from './dish-shape';
+import { ingredientShape, ingredientsShape, recipeShape, recipesShape } from './kitchen-shape';
 import { menuMixShape } from './menu-mix-shape';
 import { problemShape } from './problem';
 import { venuesShape } from './venues';
@@ -24,6 +25,10 @@ const inQuery = (name: string, description: string) => ({
 
 const VENUE = inPath('venue', 'Name or number of the venue.');
 const MONTH = inPath('month', '2026-10, 2026-W41, 2026-P10 (in the venue’s calendar), or days A..B, the end excluded.');
+const KITCHEN_DATE = inQuery(
+  'date',
+  'The day, 2026-10-31; left out: the last day of the latest month with sales, else today.',
+);
 const FORMAT = inQuery('format', 'csv for one line an item, xlsx for a workbook; left out: json.');
 
 const TARGET = { target: 'openapi-3.0' } as const;
@@ -113,6 +118,31 @@ export function openApi(more: Readonly<Record<string, object>> = {}): object {
           FORMAT,
         ],
         dishCostShape,
+      ),
+      '/venues/{venue}/ingredients': get(
+        'Every ingredient on a day: price, usable yield, allergens, what uses it, what is missing.',
+        [VENUE, KITCHEN_DATE],
+        ingredientsShape,
+      ),
+      '/venues/{venue}/ingredients/{item}': get(
+        'One ingredient: all that is written of it, its offers with their prices, what uses it.',
+        [VENUE, inPath('item', 'Name or number of the ingredient.'), KITCHEN_DATE],
+        ingredientShape,
+      ),
+      '/venues/{venue}/recipes': get(
+        'Components, dishes, set menus and extras on a day: the version in force, its cost, what uses it.',
+        [VENUE, KITCHEN_DATE],
+        recipesShape,
+      ),
+      '/venues/{venue}/recipes/{item}': get(
+        'One recipe: all its versions as they are written, its cost line by line, its allergens, what uses it.',
+        [
+          VENUE,
+          inPath('item', 'Name or number of the recipe.'),
+          KITCHEN_DATE,
+          inQuery('list', 'Whose list of allergens: eu or us; left out: eu.'),
+        ],
+        recipeShape,
       ),
       ...more,
     },

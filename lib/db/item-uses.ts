@@ -35,14 +35,3 @@ export async function itemUses(tx: VenueTx, item: number): Promise<readonly Item
   );
   return rows;
 }
-
-/** How many recipes use each item, in any of their versions. */
-export async function recipesUsing(tx: VenueTx): Promise<ReadonlyMap<number, number>> {
-  const { rows } = await tx.bulk.query<{ item: number; recipes: number }>(
-    `select x.item_id as item, count(distinct v.item_id)::int as recipes
-     from recipe_line x join recipe_version v on (v.venue_id, v.id) = (x.venue_id, x.version_id)
-     where x.venue_id = $1 group by 1`,
-    [tx.venue],
-  );
-  return new Map(rows.map(({ item, recipes }) => [item, recipes]));
-}

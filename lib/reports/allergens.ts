@@ -10,6 +10,7 @@ import {
   type ItemAllergens,
   itemAllergens,
 } from '../model/allergens/item-allergens';
+import { type WhatsInIt, whatsInIt } from '../model/allergens/whats-in-it';
 import type { CostedPeriod } from '../model/costed-period';
 import type { ItemId, ItemKind, VenueSettings } from '../model/facts';
 import type { Issue } from '../model/issue';
@@ -19,12 +20,10 @@ import { inSegment, segmentOf } from '../model/segments';
 import type { Thing } from '../model/things';
 
 /** What one item contains on the day. */
-export interface AllergenRow extends ItemAllergens {
+export interface AllergenRow extends WhatsInIt {
   readonly id: ItemId;
   readonly item: string;
   readonly kind: ItemKind;
-  /** raw egg, alcohol, liquid nitrogen, dry ice, and which recipes say so. */
-  readonly cautions: readonly { readonly caution: string; readonly from: readonly string[] }[];
 }
 
 /** From a day of the period on, an item has more of an allergen than before. */
@@ -74,15 +73,7 @@ function isShown(thing: Thing): boolean {
 }
 
 function rowOf(period: CostedPeriod, thing: Thing, node: number, segment: number, list: AllergenList): AllergenRow {
-  const declared = declaredIn(period, node, segment);
-  const cautions = [...declared.cautions].map(([caution, from]) => ({
-    caution,
-    from: [...new Set(from)].sort(byText),
-  }));
-  return {
-    ...{ id: thing.id, item: thing.name, kind: thing.kind, ...itemAllergens(declared, list) },
-    cautions: cautions.sort((a, b) => byText(a.caution, b.caution)),
-  };
+  return { id: thing.id, item: thing.name, kind: thing.kind, ...whatsInIt(period, node, segment, list) };
 }
 
 function changesOf(period: CostedPeriod, thing: Thing, node: number, list: AllergenList): readonly AllergenChange[] {

@@ -105,6 +105,10 @@ export function noSuchModel(name: string): ProblemWords {
   return { title: 'No such model', detail: `“${name}” is no model of the menu mix here. There is kasavana-smith.` };
 }
 
+export function noSuchList(name: string): ProblemWords {
+  return { title: 'No such list', detail: `“${name}” is no list of allergens here. There is eu and us.` };
+}
+
 export const noSuchAddress: ProblemWords = {
   title: 'Nothing here',
   detail: 'There is nothing at this address. /api/v1/openapi.json lists what there is.',
