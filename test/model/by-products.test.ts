@@ -77,6 +77,26 @@ describe('costPeriod: by-products', () => {
     expect(codes(book)).toEqual([]);
   });
 
+  // 2 g of flour a gram up to the 4th, 3 g from the 5th, and from the 12th what the brownie says
+  test('costPeriod(a recipe of its own in two versions, then made as a by-product) holds each for its days alone', () => {
+    const book = new Book();
+    const flour = book.ingredient('Flour', 'g', 0.01);
+    const trim = book.component('Trimmings', { yields: [100, 'g'] }, [200, 'g', flour]);
+    book.recipe(trim, { yields: [100, 'g'], from: '2026-10-05' }, [300, 'g', flour]);
+    const brownie = book.item('component', 'Brownie');
+    const line = [300, 'g', trim, { byProductCredit: 0.005 }] as const;
+    book.recipe(brownie, { yields: [20, 'each'] }, [1000, 'g', flour]);
+    book.recipe(brownie, { yields: [20, 'each'], from: '2026-10-12' }, [1000, 'g', flour], line);
+    book.recipe(brownie, { yields: [20, 'each'], from: '2026-10-20' }, [1000, 'g', flour]);
+    const cup = book.dish('Cup', {}, [30, 'g', trim]);
+    book.menu(book.dish('Plate', {}, [1, 'each', brownie]), 9);
+    book.menu(cup, 6);
+    const on = ['2026-10-04', '2026-10-05', '2026-10-11', '2026-10-12', '2026-10-19', '2026-10-20'];
+    expect(on.map((each) => costOn(book.facts(), cup, each)?.toFixed(9))).toEqual(
+      ['0.600', '0.900', '0.900', '0.150', '0.150', '0.900'].map((each) => `${each}000000`),
+    );
+  });
+
   test('costPeriod(a by-product that its maker uses again) is no loop', () => {
     const book = new Book();
     const flour = book.ingredient('Flour', 'g', 0.01);

@@ -165,6 +165,17 @@ describe('costPeriod: batches', () => {
   });
 
   // 4 % of what is made breaks: 0.96 served of each made
+  test('costPeriod(a second output without its unit, or a unit without a quantity) goes by the first', () => {
+    const book = new Book();
+    const milk = book.ingredient('Milk', 'g', 0.01);
+    for (const half of [{ alsoQuantity: 2 }, { alsoUnit: 'each' }]) {
+      const base = book.component('Base', { yields: [100, 'g'], ...half }, [200, 'g', milk]);
+      const dish = book.dish('Cup', {}, [50, 'g', base]);
+      book.menu(dish, 6);
+      expect(costOn(book.facts(), dish)).toBeCloseTo(1, 12);
+    }
+  });
+
   test('costPeriod(breakage) makes more than is served, on components and on plates', () => {
     const tuile = (breakage: number) => (book: Book) =>
       book.component('Tuile', { yields: [12, 'each'], breakage }, [600, 'g', sugar(book)]);

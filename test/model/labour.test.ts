@@ -155,4 +155,52 @@ describe('labour', () => {
       ['Unpriced', '2.400000000', 1],
     ]);
   });
+
+  // a finisher's minute is 0.30: Apple all month, Pear up to the 15th; from the 16th nobody says how long a pear takes
+  test('labour(a recipe that says nothing of its work from a day on) is not known from that day, and only there', () => {
+    const { book, tart } = bakery();
+    const stated = { handsOnMinutes: 1, grade: 'finisher' };
+    const apple = book.dish('Apple', stated, [1, 'each', tart]);
+    const pear = book.dish('Pear', stated, [1, 'each', tart]);
+    book.recipe(pear, { from: '2026-10-16' }, [1, 'each', tart]);
+    book.sell(apple, '2026-10-20', 1, 9);
+    book.sell(pear, '2026-10-02', 1, 9);
+    const known = [rowOf(book, 'Apple'), rowOf(book, 'Pear')].map((row) => row?.recipeLabour?.toFixed(9));
+    expect(known).toEqual(['2.700000000', '2.700000000']);
+    book.sell(pear, '2026-10-20', 1, 9);
+    expect(rowOf(book, 'Pear')?.recipeLabour).toBeNull();
+    expect(rowOf(book, 'Apple')?.recipeLabour).toBeCloseTo(2.7, 12);
+  });
+
+  test('labour(a component that says nothing of its work) leaves the plating of a dish known', () => {
+    const { book, flour } = bakery();
+    const cream = book.component('Cream', { yields: [100, 'g'] }, [100, 'g', flour]);
+    book.menu(book.dish('Plate', { platingMinutes: 2 }, [10, 'g', cream]), 9);
+    expect(rowOf(book, 'Plate')).toMatchObject({ recipeLabour: null, platingMinutes: 2 });
+  });
+
+  test('labour(a set menu with a course that cannot be read) knows neither its work nor its plating', () => {
+    const { book, tart } = bakery();
+    const set = book.item('set_menu', 'Set');
+    const plate = book.dish('Plate', { platingMinutes: 2 }, [1, 'each', tart]);
+    book.recipe(set, {}, [1, 'each', plate], [1, 'ml', plate]);
+    book.menu(set, 20);
+    expect(rowOf(book, 'Set')).toMatchObject({ recipeLabour: null, platingMinutes: null });
+  });
+
+  // 3 portions of 1 min by a finisher, whatever they are packed in; the tarts in them take 6 min of a chef
+  test('labour(a dish that is packed in one channel) takes its work once', () => {
+    const { book, tart } = bakery();
+    const box = book.ingredient('Box', 'each', 0.2, { department: 'packaging' });
+    const line = [1, 'each', box, { channel: 'takeaway' }] as const;
+    const dish = book.dish('Plate', { handsOnMinutes: 1, grade: 'finisher' }, [1, 'each', tart], line);
+    book.sell(dish, '2026-10-02', 1, 9);
+    book.sell(dish, '2026-10-02', 2, 18, { channel: 'takeaway' });
+    expect(rowOf(book, 'Plate')?.recipeLabour).toBeCloseTo(2.7, 12);
+    const { grades } = labour(costPeriod(book.facts(), OCTOBER));
+    expect(grades.map(({ grade, handsOnMinutes }) => [grade, handsOnMinutes.toFixed(9)])).toEqual([
+      ['finisher', '3.000000000'],
+      ['pastry chef', '18.000000000'],
+    ]);
+  });
 });

@@ -53,6 +53,17 @@ describe('costPeriod: split ingredients', () => {
     expect(costOn(book.facts(), dish)).toBeCloseTo(0.1 * 2 * 2.55 + 0.02 * 3 * 0.45, 12);
   });
 
+  // a lemon of 0.40 gives 0.05 kg of juice for 75 % of its price: 0.30 for 50 g
+  test('costPeriod(a part measured by the kilogram) costs a gram the thousandth', () => {
+    const book = new Book();
+    const lemon = book.ingredient('Lemons', 'each', 0.4);
+    book.part(lemon, 'juice', 0.05, 'kg', 0.75);
+    book.part(lemon, 'zest', 2, 'g', 0.25);
+    const dish = book.dish('Posset', {}, [20, 'g', lemon, { part: 'juice' }]);
+    book.menu(dish, 8);
+    expect(costOn(book.facts(), dish)).toBeCloseTo(0.12, 12);
+  });
+
   // 20 g of yolk weigh 20 g in the bowl: with 80 g of sugar 100 g
   test('costPeriod(a component without yield) weighs a part as stated', () => {
     const { book, egg } = eggs();

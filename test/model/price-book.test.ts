@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { costPeriod } from '@/lib/model/costed-period';
 import type { OfferId, PricePoint } from '@/lib/model/facts';
-import { pricePointInForce } from '@/lib/model/price-book';
+import { priceFor, pricePointInForce } from '@/lib/model/price-book';
 import { Book, day, days } from '../books';
 import { costOn, issuesIn } from './plate';
 
@@ -77,6 +77,31 @@ describe('pricePointInForce', () => {
     const points = [point('agreed', 5, '2026-10-05', { validTo: day('2026-10-05') }), point('agreed', 6, '2026-10-01')];
     expect(['2026-10-04', '2026-10-05', '2026-10-06'].map((on) => priceOn(points, on))).toEqual([6, 5, 6]);
   });
+});
+
+describe('priceFor', () => {
+  const tiers = [
+    point('agreed', 10, '2026-10-01'),
+    point('agreed', 9, '2026-10-01', { minimumPacks: 5 }),
+    point('agreed', 8.5, '2026-10-05', { minimumPacks: 5 }),
+    point('agreed', 8, '2026-10-01', { minimumPacks: 10, validTo: day('2026-10-08') }),
+    point('list', 1, '2026-10-01', { minimumPacks: 10 }),
+  ];
+  test.each([
+    ['2026-09-30', 4, null],
+    ['2026-10-01', 4, 10],
+    ['2026-10-04', 5, 9],
+    ['2026-10-05', 9, 8.5],
+    ['2026-10-08', 10, 8],
+    ['2026-10-09', 12, 8.5],
+    ['2026-10-09', 0.5, 10],
+  ])(
+    'priceFor(points, agreed, %s, %d packs) is that of the largest minimum within them, the latest of those',
+    (on, packs, price) => {
+      expect(priceFor(tiers, 'agreed', day(on), packs)?.price ?? null).toBe(price);
+      expect(priceFor(tiers.toReversed(), 'agreed', day(on), packs)?.price ?? null).toBe(price);
+    },
+  );
 });
 
 describe('pricesInForce', () => {

@@ -316,6 +316,41 @@ describe('costWorking(what a line can ask for)', () => {
     expectParts(working);
   });
 
+  // of a kilogram at 4.00 come 600 g of flesh for nine tenths of the price: 100 g are 166.7 g of melon at nine tenths
+  test('a part of what is bought by weight leads to a weight of it', () => {
+    const book = new Book();
+    const melon = book.ingredient('Melon', 'g', 0.004);
+    book.part(melon, 'flesh', 0.6, 'g', 0.9);
+    book.part(melon, 'seeds', 0.05, 'g', 0.1);
+    const dish = book.dish('Melon plate', {}, [100, 'g', melon, { part: 'flesh' }]);
+    const working = worked(book.facts(), dish);
+    expect(working.plateCost).toBeCloseTo((100 / 0.6) * 0.9 * 0.004, 12);
+    expect(working.lines[0]?.lines[0]).toMatchObject({ item: 'Melon', unit: 'g', boughtUnit: 'g', unitPrice: 0.004 });
+  });
+
+  // a batch of it is 250 g at a credit of 0.002 a gram
+  test('a by-product with a recipe of its own is worth its credit for the whole of such a batch', () => {
+    const book = new Book();
+    const milk = book.ingredient('Milk', 'g', 0.001);
+    const whey = book.component('Whey', { yields: [250, 'g'] }, [500, 'g', milk]);
+    book.menu(
+      book.dish('Curd', {}, [
+        100,
+        'g',
+        book.component(
+          'Curds',
+          { yields: [400, 'g'] },
+          [1000, 'g', milk],
+          [600, 'g', whey, { byProductCredit: 0.002 }],
+        ),
+      ]),
+      8,
+    );
+    const working = worked(book.facts(), whey);
+    expect(working.per).toEqual({ quantity: 250, unit: 'g' });
+    expect(working.plateCost).toBeCloseTo(0.5, 12);
+  });
+
   // 40 g of juice at a yield of 0.4: 100 g of lemon at 0.003
   test('a use has its own yield', () => {
     const book = new Book();
