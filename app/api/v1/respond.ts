@@ -65,15 +65,20 @@ export async function respond<T>(
       ? await fileResponse(file(result.answer), format)
       : NextResponse.json(result.answer);
   } catch (error) {
-    const reference = crypto.randomUUID();
-    console.error(
-      JSON.stringify({
-        reference,
-        path: new URL(request.url).pathname,
-        error: String(error),
-        stack: error instanceof Error ? error.stack : null,
-      }),
-    );
-    return problemResponse(troubled(error, reference));
+    return troubleResponse(request, error);
   }
+}
+
+/** What is answered where answering failed: a reference, under which the log has the whole story. */
+export function troubleResponse(request: Request, error: unknown): Response {
+  const reference = crypto.randomUUID();
+  console.error(
+    JSON.stringify({
+      reference,
+      path: new URL(request.url).pathname,
+      error: String(error),
+      stack: error instanceof Error ? error.stack : null,
+    }),
+  );
+  return problemResponse(troubled(error, reference));
 }
