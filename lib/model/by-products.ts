@@ -1,4 +1,3 @@
-import { byText } from '../core/grouped';
 import { nameKey } from '../core/name-key';
 import { isNear } from '../core/near';
 import { batchOutput, ONE_PORTION } from './batch-output';
@@ -87,7 +86,7 @@ export function creditIn(
   const [first = Number.NaN] = prices;
   if (prices.some(Number.isNaN)) return { price: null, issue: null }; // the recipe that makes it says why
   if (prices.every((price) => isNear(price, first))) return { price: first, issue: null };
-  const recipes = [...new Set(inForce.map(({ maker }) => (things[maker] as Thing).name))].sort(byText);
+  const recipes = [...new Set(inForce.map(({ maker }) => (things[maker] as Thing).name))]; // in the order of names
   return { price: null, issue: { code: 'credits-differ', about: (things[node] as Thing).name, facts: { recipes } } };
 }
 

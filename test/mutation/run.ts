@@ -7,7 +7,7 @@ import { tryMutants } from './try-mutants';
 const LIST = 'test/mutation/survivors.json';
 
 /** With every change built in, code runs many times slower, so only a few files have theirs at a time. */
-const AT_ONCE = 6;
+const AT_ONCE = 10;
 
 const { values, positionals } = parseArgs({
   allowPositionals: true,

@@ -5,7 +5,7 @@ import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
-const draws = ({ moduleId }: TestSpecification) => /generated-books|on-the-line/.test(readFileSync(moduleId, 'utf8'));
+const draws = ({ moduleId }: TestSpecification) => /generated-books/.test(readFileSync(moduleId, 'utf8'));
 
 /** Hand-worked examples first: they take milliseconds and find most mutants; tests over hundreds of drawn books follow. */
 class ExamplesFirst extends BaseSequencer {
@@ -15,13 +15,14 @@ class ExamplesFirst extends BaseSequencer {
   }
 }
 
-// The tests that hold lib/model to its figures and need no server. Tests of speed would fail for running with every change built in.
+// The tests that hold lib/model to its figures and need no server. Tests of speed would fail, and
+// those that take whole minutes of resamples would run out of time, for running with every change built in.
 export default defineConfig({
   root,
   resolve: { alias: { '@': root.replace(/\/$/, '') } },
   test: {
     include: ['test/{model,reports,published}/**/*.test.ts'],
-    exclude: ['**/*-speed.test.ts'],
+    exclude: ['**/*-{speed,calibration}.test.ts'],
     sequence: { sequencer: ExamplesFirst },
     testTimeout: 120_000, // on a busy machine a slow test is not yet a mutant found
     isolate: false,

@@ -4,7 +4,6 @@ import { seededRandom } from '@/lib/core/random';
 import { certainty, drawDays } from '@/lib/model/mix/certainty';
 import { day } from '../../books';
 import { mixOf } from './mix-of';
-import { settledOnTheLine } from './on-the-line';
 
 const weeks = (count: number, row: (index: number) => readonly number[]) =>
   Array.from({ length: 7 * count }, (_, i) => row(i));
@@ -216,19 +215,4 @@ describe('certainty', () => {
       ),
     ).toEqual([null, null]);
   });
-});
-
-describe('certainty: calibration', () => {
-  // An honest 90 % is wrong once in five on the line. A plain resampling within weekday would call about 40 % settled at 14 days.
-  const cases = process.env.SOAK ? 4000 : 200;
-  const tolerance = process.env.SOAK ? 0.03 : 0.09;
-
-  test.each([14, 20, 30])(
-    'certainty(an item exactly on the line, %d days) is called settled in about one case of five',
-    (count) => {
-      const settled = settledOnTheLine(count, cases, 2000, count);
-      expect(Math.abs(settled - 0.2)).toBeLessThan(tolerance);
-    },
-    120_000,
-  );
 });
