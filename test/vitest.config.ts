@@ -55,6 +55,8 @@ export default defineConfig({
             'test/{core,model,reports,format,intake,published,architecture,ui,session,seed,mutation}{,/**}/*.test.ts',
             'test/*.test.ts',
           ],
+          // generated tests on a busy machine
+          testTimeout: 60_000,
         },
       },
       databaseProject('database', null, []),

@@ -29,7 +29,7 @@ export const dishPeriodShape = z.strictObject({
 const standingShape = z.strictObject({
   model: z.string(),
   class: mixClassShape.nullable(),
-  classShares: z.record(mixClassShape, fraction).nullable(),
+  classShares: z.partialRecord(mixClassShape, fraction).nullable(),
   settled: z.boolean().nullable(),
   between: z.tuple([mixClassShape, mixClassShape]).nullable(),
 });

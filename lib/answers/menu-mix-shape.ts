@@ -1,7 +1,14 @@
 import { z } from 'zod';
+import type { ModelName } from '../model/mix/mix-model';
+import { MIX_MODELS } from '../model/mix/mix-models';
 import { issueShape, moneyShape } from './common-shape';
 
-export const mixClassShape = z.enum(['star', 'plowhorse', 'puzzle', 'dog']);
+const MODELS = Object.keys(MIX_MODELS) as ModelName[];
+
+export const modelShape = z.enum(MODELS);
+
+/** The classes of all models; each answer has those of its own. */
+export const mixClassShape = z.enum(MODELS.flatMap((name) => MIX_MODELS[name].classes));
 
 const fraction = z.number();
 
@@ -10,7 +17,7 @@ export const menuMixShape = z.strictObject({
   venue: z.string(),
   month: z.string(),
   period: z.strictObject({ from: z.string(), to: z.string() }),
-  model: z.literal('kasavana-smith'),
+  model: modelShape,
   currency: z.string(),
   /** How the venue writes figures and dates (BCP 47). */
   locale: z.string(),
@@ -22,6 +29,11 @@ export const menuMixShape = z.strictObject({
     /** Times an item's expected portions: what it has to sell to be popular, also where each item has its own threshold. */
     popularityFactor: fraction,
     margin: moneyShape.nullable(),
+    /** Of the models that look at them: the menu’s food-cost %, what an item left as a mean, the menu’s goal value, mean recipe labour. */
+    foodCostPct: fraction.nullable(),
+    contribution: moneyShape.nullable(),
+    goalValue: z.number().nullable(),
+    labour: moneyShape.nullable(),
   }),
   totals: z.strictObject({
     sold: z.number(),
@@ -62,7 +74,7 @@ export const menuMixShape = z.strictObject({
       margin: moneyShape.nullable(),
       contribution: moneyShape.nullable(),
       class: mixClassShape.nullable(),
-      classShares: z.record(mixClassShape, fraction).nullable(),
+      classShares: z.partialRecord(mixClassShape, fraction).nullable(),
       settled: z.boolean().nullable(),
       between: z.tuple([mixClassShape, mixClassShape]).nullable(),
       spread: z.strictObject({ share: fraction, margin: z.number() }).nullable(),

@@ -2,6 +2,9 @@ import { dayText } from '../core/days';
 import { openDatabase } from '../db/database';
 import { moneyText } from '../format/money-text';
 import { noSuchModel, noSuchSection } from '../format/words/problems';
+import { KASAVANA_SMITH } from '../model/mix/kasavana-smith';
+import type { MixModel } from '../model/mix/mix-model';
+import { MIX_MODELS } from '../model/mix/mix-models';
 import { sectionsOf } from '../model/offered';
 import { type MenuMix, type MixItem, menuMix } from '../reports/menu-mix';
 import type { Asker } from '../session/asker';
@@ -25,7 +28,8 @@ const LARGEST = 3;
 
 /** The menu mix of a period, the same for page, command and HTTP. */
 export async function menuMixAnswer(asker: Asker, asked: MenuMixAsked): Promise<Answered<MenuMixAnswer>> {
-  if (asked.model !== null && asked.model !== 'kasavana-smith') return refused(400, noSuchModel(asked.model));
+  const model = askedModel(asked.model);
+  if (model === null) return refused(400, noSuchModel(asked.model ?? '', Object.keys(MIX_MODELS)));
   const db = await openDatabase();
   const venue = await askedVenue(db, asker, asked.venue);
   if (!venue.ok) return venue;
@@ -36,9 +40,14 @@ export async function menuMixAnswer(asker: Asker, asked: MenuMixAsked): Promise<
   const [now, before] = periods;
   if (!now || !before) throw new Error('two periods were asked for');
   const { section } = asked;
-  const mix = menuMix(now, { section, previous: menuMix(before, { section }) });
+  const mix = menuMix(now, { section, model, previous: menuMix(before, { section, model }) });
   if (section !== null && mix.items.length === 0) return refused(404, noSuchSection(section, sectionsOf(now.things)));
   return answered(written(mix, period.name));
+}
+
+/** The model of a name, Kasavana & Smith's where none is named; null where there is none of that name. */
+export function askedModel(name: string | null): MixModel | null {
+  return Object.values(MIX_MODELS).find((model) => model.name === (name ?? KASAVANA_SMITH.name)) ?? null;
 }
 
 /** The report as the interface writes it: money as decimal text, days as ISO text, issues in words. */
@@ -73,7 +82,7 @@ function written(mix: MenuMix, month: string): MenuMixAnswer {
     venue: mix.venue.name,
     month,
     period: { from: dayText(mix.period.from), to: dayText(mix.period.to) },
-    model: 'kasavana-smith',
+    model: mix.model,
     currency,
     locale,
     section: mix.section,
@@ -83,6 +92,10 @@ function written(mix: MenuMix, month: string): MenuMixAnswer {
       popularity: mix.thresholds.popularity,
       popularityFactor: mix.venue.popularityFactor,
       margin: money(mix.thresholds.margin),
+      foodCostPct: mix.thresholds.foodCost,
+      contribution: money(mix.thresholds.contribution),
+      goalValue: mix.thresholds.goalValue,
+      labour: money(mix.thresholds.labour),
     },
     totals: {
       sold: mix.totals.sold,

@@ -83,7 +83,7 @@ export function openApi(more: Readonly<Record<string, object>> = {}): object {
           VENUE,
           MONTH,
           inQuery('section', 'One section of the menu; left out: the whole menu.'),
-          inQuery('model', 'kasavana-smith'),
+          inQuery('model', 'kasavana-smith (where none is named), miller, pavesic, goal-value or labour.'),
           FORMAT,
         ],
         menuMixShape,

@@ -55,6 +55,7 @@ export const ISSUE_CODES = [
   'not-classed', // on sale on too few days. facts: days, needed
   'sales-waiting', // sold under names that nobody knows. facts: names (how many), rows, portions, largest[], share of all portions
   'no-sales', // nothing sold in the period
+  'no-variable-cost', // goal values ask for the venue's stated variable cost
   'coverage-low', // about: the period. margins known for so few portions that its figures are provisional. facts: share
   'revenue-negative', // an item's net revenue of the period is below zero. facts: revenue
   'setting-defaulted', // facts: setting, value

@@ -6,8 +6,11 @@ import type { ItemId, ItemKind, VenueSettings } from '../model/facts';
 import { portionsAboveCovers } from '../model/guest-orders';
 import type { Issue } from '../model/issue';
 import type { HalfKnown } from '../model/item-figures';
-import type { MixClass } from '../model/mix/kasavana-smith';
-import { classIssues, revenueIssues, sectionIssues } from '../model/mix/mix-issues';
+import { labourIssues } from '../model/labour-issues';
+import type { ClassShares } from '../model/mix/certainty';
+import { KASAVANA_SMITH } from '../model/mix/kasavana-smith';
+import { classIssues, modelIssues, revenueIssues, sectionIssues } from '../model/mix/mix-issues';
+import type { MenuAverages, MixClass, MixModel, ModelName } from '../model/mix/mix-model';
 import { mixTotals } from '../model/mix/mix-totals';
 import { type ClassedItem, RESAMPLES, sectionMix } from '../model/mix/section-mix';
 import { verdict } from '../model/mix/settled';
@@ -17,7 +20,7 @@ import { mostTouchedFirst } from '../model/touched';
 import { portionsSold, type WaitingInPeriod, waitingIssues } from '../model/waiting-sales';
 
 export type { HalfKnown } from '../model/item-figures';
-export type { MixClass } from '../model/mix/kasavana-smith';
+export type { MixClass, ModelName } from '../model/mix/mix-model';
 
 export interface MixItem {
   readonly id: ItemId;
@@ -47,7 +50,7 @@ export interface MixItem {
   readonly contribution: number | null;
   readonly class: MixClass | null;
   /** Share of resamples in each class; null where there are too few trading days or no class. */
-  readonly classShares: Readonly<Record<MixClass, number>> | null;
+  readonly classShares: ClassShares | null;
   readonly settled: boolean | null;
   /** Where it is not settled: the two classes it lies between, likelier first. */
   readonly between: readonly [MixClass, MixClass] | null;
@@ -58,6 +61,8 @@ export interface MixItem {
 export interface MenuMix {
   readonly venue: VenueSettings;
   readonly period: DayRange;
+  /** By which the items are classed. */
+  readonly model: ModelName;
   readonly section: string | null;
   readonly tradingDays: number;
   readonly resamples: number | null;
@@ -66,6 +71,11 @@ export interface MenuMix {
     readonly popularity: number | null;
     /** Portion-weighted mean margin of the costed items. */
     readonly margin: number | null;
+    /** Of models that look at them, null in the others: the menu's food-cost %, what an item left as a mean, goal value, mean labour. */
+    readonly foodCost: number | null;
+    readonly contribution: number | null;
+    readonly goalValue: number | null;
+    readonly labour: number | null;
   };
   readonly totals: {
     readonly sold: number;
@@ -96,6 +106,8 @@ export interface MenuMix {
 export interface MenuMixOptions {
   /** Menu section; null is the whole menu: items of department food that are not set menus. */
   readonly section: string | null;
+  /** The model by which items are classed; Kasavana & Smith's where nothing is said. */
+  readonly model?: MixModel;
   /** The mix of the period before, which has to agree before a class is called settled. */
   readonly previous?: MenuMix;
   /** Resamples behind the certainty of each class, 2,000 where nothing is said; 0 leaves it out. */
@@ -103,25 +115,27 @@ export interface MenuMixOptions {
 }
 
 /**
- * What sells and what leaves, and how sure that is: shares, margins and Kasavana & Smith's classes of a section's items over all
- * channels. Most contribution first; items without a margin after them, most sold first.
+ * What sells and what leaves, and how sure that is: shares, margins and a model's classes of a section's items over all channels. Most contribution first; items without a margin after them, most sold first.
  */
 export function menuMix(period: CostedPeriod, options: MenuMixOptions): MenuMix {
-  const { section, previous, resamples = RESAMPLES } = options;
-  const mix = sectionMix(period, section, resamples);
+  const { section, previous, model = KASAVANA_SMITH, resamples = RESAMPLES } = options;
+  const mix = sectionMix(period, section, model, resamples);
   const totals = mixTotals(mix.items);
+  const nodes = mix.items.map(({ node }) => node);
   const days = mix.trading.days.length;
   const isOnSaleAlways = days > 0 && mix.items.every(({ daysOnSale }) => daysOnSale === days);
   const uncosted = mix.items.filter(({ plateCost, sold }) => plateCost === null && sold > 0);
   return {
     venue: period.venue,
     period: period.range,
+    model: model.name,
     section,
     tradingDays: days,
     resamples: mix.resamples,
     thresholds: {
       popularity: isOnSaleAlways ? period.venue.popularityFactor / mix.items.length : null,
-      margin: mix.meanMargin,
+      margin: mix.menu?.meanMargin ?? null,
+      ...thresholdsOf(model.name, mix.menu),
     },
     totals,
     coverage: totals.sold > 0 ? totals.costedSold / totals.sold : null,
@@ -131,21 +145,29 @@ export function menuMix(period: CostedPeriod, options: MenuMixOptions): MenuMix 
       .map(({ thing, sold }) => ({ item: thing.name, share: sold / totals.sold }))
       .sort((a, b) => b.share - a.share || byText(nameKey(a.item), nameKey(b.item))),
     items: mix.items.map((item) => mixItem(item, totals.sold, previous)).sort(mostLeftFirst),
-    issues: mostTouchedFirst(
-      period,
-      mix.items,
-      issuesOf(
-        period,
-        mix.items.map(({ node }) => node),
-      ),
-      [
-        ...waitingIssues(period.venue.name, period.waiting, portionsSold(period.things)),
-        ...sectionIssues(section ?? period.venue.name, mix.items.length, days, period.waiting.rows > 0),
-        ...mix.items.flatMap((item) => revenueIssues(item.thing.name, item)),
-        ...mix.items.flatMap((item) => classIssues(item.thing.name, item.daysOnSale, days)),
-        ...(section === null ? portionsAboveCovers(period) : []),
-      ],
-    ),
+    issues: mostTouchedFirst(period, mix.items, issuesOf(period, nodes), [
+      ...waitingIssues(period.venue.name, period.waiting, portionsSold(period.things)),
+      ...modelIssues(period.venue.name, model.name, period.venue),
+      ...(model.asksLabour ? labourIssues(period, nodes) : []),
+      ...sectionIssues(section ?? period.venue.name, mix.items.length, days, period.waiting.rows > 0),
+      ...mix.items.flatMap((item) => revenueIssues(item.thing.name, item)),
+      ...mix.items.flatMap((item) => classIssues(item.thing.name, item.daysOnSale, days)),
+      ...(section === null ? portionsAboveCovers(period) : []),
+    ]),
+  };
+}
+
+/** The thresholds that a model has beside popularity and margin. */
+function thresholdsOf(
+  model: ModelName,
+  menu: MenuAverages | null,
+): Pick<MenuMix['thresholds'], 'foodCost' | 'contribution' | 'goalValue' | 'labour'> {
+  const isCut = model === 'miller' || model === 'pavesic';
+  return {
+    foodCost: isCut ? (menu?.foodCost ?? null) : null,
+    contribution: model === 'pavesic' ? (menu?.meanContribution ?? null) : null,
+    goalValue: model === 'goal-value' ? (menu?.goalValue ?? null) : null,
+    labour: model === 'labour' ? (menu?.meanLabour ?? null) : null,
   };
 }
 

@@ -1,6 +1,6 @@
 import { breakEvenSalesChange } from '../model/break-even-sales';
 import { priceHoldingMargin, priceHoldingShare } from '../model/holding-price';
-import type { MixClass } from '../model/mix/kasavana-smith';
+import type { MixClass } from '../model/mix/mix-model';
 import { editedSales } from '../model/price-model/edited-prices';
 import type { PriceEdit } from '../model/price-model/edits';
 import type { PricedItem, PriceModel } from '../model/price-model/price-model';

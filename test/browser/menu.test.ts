@@ -77,7 +77,7 @@ test('the table holds every figure of the answer, the same as the command and HT
     }
     expect(row.class).toBe(item.class ?? 'not classed');
     if (item.class && item.classShares)
-      expect(row.sure).toContain(Math.round(item.classShares[item.class] * 100).toString());
+      expect(row.sure).toContain(Math.round((item.classShares[item.class] ?? 0) * 100).toString());
     if (item.settled !== null) expect(row.sure?.startsWith('settled')).toBe(item.settled);
   });
 

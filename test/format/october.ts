@@ -97,7 +97,15 @@ export const october: MenuMixAnswer = {
   section: null,
   tradingDays: 31,
   resamples: 2000,
-  thresholds: { popularity: 0.7 / ROWS.length, popularityFactor: 0.7, margin: (left / costedSold).toFixed(6) },
+  thresholds: {
+    popularity: 0.7 / ROWS.length,
+    popularityFactor: 0.7,
+    margin: (left / costedSold).toFixed(6),
+    foodCostPct: null,
+    contribution: null,
+    goalValue: null,
+    labour: null,
+  },
   totals: {
     sold: SOLD,
     comps: sum(items, (one) => one.comps),

@@ -176,7 +176,7 @@ describe('menuMix: figures', () => {
     expect(item.netPrice).toBeCloseTo((10 + 10 + 14) / 3, 12);
     expect(item.plateCost).toBeCloseTo((1 + 1 + 4) / 3, 12);
     expect(item.margin).toBeCloseTo(34 / 3 - 2, 12);
-    expect(mix.thresholds).toEqual({ popularity: 0.35, margin: 7 });
+    expect(mix.thresholds).toMatchObject({ popularity: 0.35, margin: 7 });
     expect(mix.costNext).toEqual([]);
   });
 

@@ -1,4 +1,4 @@
-import { CLASS_MEANING } from '@/lib/format/words/classes';
+import { QUADRANT_MEANING } from '@/lib/format/words/classes';
 import { NOTES } from '@/lib/format/words/mix-notes';
 import styles from './mix-notes.module.css';
 import { RegionKey } from './region-key';
@@ -18,7 +18,7 @@ export function HowToRead({ hasRegions, hasOwnLines }: { hasRegions: boolean; ha
         <p>{hasRegions ? NOTES.curvesAndChance : NOTES.curves}</p>
       </div>
       <dl className={styles.classes}>
-        {Object.entries(CLASS_MEANING).map(([name, meaning]) => (
+        {Object.entries(QUADRANT_MEANING).map(([name, meaning]) => (
           <div key={name}>
             <dt>{name}</dt>
             <dd>{meaning}</dd>

@@ -1,20 +1,53 @@
-export type ClassName = 'star' | 'plowhorse' | 'puzzle' | 'dog';
+import type { MixClass, ModelName, QuadrantClass } from '../../model/mix/mix-model';
+
+export type ClassName = MixClass;
 
 /** What each of Kasavana & Smith's classes says of a dish. */
-export const CLASS_MEANING: Readonly<Record<ClassName, string>> = {
+export const QUADRANT_MEANING: Readonly<Record<QuadrantClass, string>> = {
   star: 'sells well, leaves much',
   plowhorse: 'sells well, leaves little',
   puzzle: 'sells little, leaves much',
   dog: 'sells little, leaves little',
 };
 
+/** What each class of each model says of a dish. */
+export const CLASS_MEANING: Readonly<Record<ClassName, string>> = {
+  ...QUADRANT_MEANING,
+  winner: 'sells well, low food cost',
+  marginal: 'either sells well or has a low food cost, not both',
+  loser: 'sells little, high food cost',
+  prime: 'low food cost, brings in much',
+  standard: 'high food cost, brings in much',
+  sleeper: 'low food cost, brings in little',
+  problem: 'high food cost, brings in little',
+  above: 'reaches the menu’s own goal value',
+  below: 'stays below the menu’s own goal value',
+  'star-light': 'sells well, leaves much, little work',
+  'star-heavy': 'sells well, leaves much, much work',
+  'plowhorse-light': 'sells well, leaves little, little work',
+  'plowhorse-heavy': 'sells well, leaves little, much work',
+  'puzzle-light': 'sells little, leaves much, little work',
+  'puzzle-heavy': 'sells little, leaves much, much work',
+  'dog-light': 'sells little, leaves little, little work',
+  'dog-heavy': 'sells little, leaves little, much work',
+};
+
 /** Where a class is printed, its model and source are named. */
-export const MODEL_SOURCE = 'Kasavana & Smith, 1982';
+export const MODEL_SOURCES: Readonly<Record<ModelName, string>> = {
+  'kasavana-smith': 'Kasavana & Smith, 1982',
+  miller: 'Miller, 1980',
+  pavesic: 'Pavesic, 1983',
+  'goal-value': 'Hayes & Huffman, 1985',
+  labour: 'LeBruto, Quain & Ashley, 1995',
+};
+
+/** The model that is looked at where none is named. */
+export const MODEL_SOURCE = MODEL_SOURCES['kasavana-smith'];
 
 /** How a dish stands: its class, how often a resample put it there, and between which two it lies. */
 export interface Standing {
   readonly class: ClassName | null;
-  readonly classShares: Readonly<Record<ClassName, number>> | null;
+  readonly classShares: Readonly<Partial<Record<ClassName, number>>> | null;
   readonly settled: boolean | null;
   readonly between: readonly [ClassName, ClassName] | null;
 }

@@ -103,10 +103,10 @@ export function standingPhrase(standing: Standing, locale: string): Phrase {
   if (own === null) return ['not classed: on sale on too few days'];
   const meaning: Part[] = [`${CLASS_MEANING[own]} (`, namePart(own), ')'];
   if (classShares === null) return [...meaning, ', too few days to say how sure'];
-  const share = figure(classShares[own] * 100, locale, 0);
+  const share = figure((classShares[own] ?? 0) * 100, locale, 0);
   const other = otherClass(standing);
   if (other === null) return [...meaning, `, settled in ${share} of 100 resamples`];
-  const second = figure(classShares[other] * 100, locale, 0);
+  const second = figure((classShares[other] ?? 0) * 100, locale, 0);
   return [...meaning, `, on the line: ${share} of 100 resamples, `, namePart(other), ` in ${second}`];
 }
 

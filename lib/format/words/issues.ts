@@ -133,6 +133,8 @@ const SENTENCES: Readonly<Record<IssueCode, (about: string, facts: Facts) => str
   'sales-waiting': (_, f) =>
     `${sold(f)} under ${counted(one(f, 'names'), 'name', 'names')} that nothing here has, and ${f.portions === 1 ? 'is' : 'are'} in no figure: ${namesWaiting(f)}. Write ${f.names === 1 ? 'it' : 'them'} into menu.csv or recipes.csv as the till spells ${f.names === 1 ? 'it' : 'them'}.`,
   'no-sales': (about) => `Nothing was sold in ${about}. Load sales.csv for these days.`,
+  'no-variable-cost': (about) =>
+    `Goal values ask for what a portion costs beside food and labour. State variable_cost_pct of ${about} in venue.csv.`,
   'coverage-low': (about, f) =>
     `Margins are known for ${perCentWhole(f, 'share')} % of the portions of ${about} only, so its figures are provisional. Add the recipes and prices that its mix says are missing.`,
   'revenue-negative': (about, f) =>

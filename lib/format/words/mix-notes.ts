@@ -28,7 +28,7 @@ export function shareWords(standing: Standing, locale: string): Phrase {
   const { class: own, classShares } = standing;
   const other = otherClass(standing);
   if (own === null || classShares === null || other === null) return [];
-  const [first, rest] = pairInPerCent(classShares[own], classShares[other]);
+  const [first, rest] = pairInPerCent(classShares[own] ?? 0, classShares[other] ?? 0);
   const part = (name: ClassName, share: number): Part[] => [namePart(name), ` ${figure(share, locale, 0)}`];
   return [...part(own, first), ', ', ...part(other, rest)];
 }

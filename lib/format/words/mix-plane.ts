@@ -70,10 +70,10 @@ function sureness(mark: MarkFacts, locale: string): Part[] {
   if (mark.class === null) return ['not classed: on sale on too few days'];
   const meaning: Part[] = [`${CLASS_MEANING[mark.class]} (`, namePart(mark.class), ')'];
   if (mark.classShares === null) return [...meaning, '; too few days to say how sure'];
-  const own = outOfHundred(mark.classShares[mark.class], locale);
+  const own = outOfHundred(mark.classShares[mark.class] ?? 0, locale);
   const other = otherClass(mark);
   if (other === null) return [...meaning, ` in ${own} of 100 resamples, settled`];
-  const second = outOfHundred(mark.classShares[other], locale);
+  const second = outOfHundred(mark.classShares[other] ?? 0, locale);
   return [...meaning, ` in ${own} of 100 resamples, `, namePart(other), ` in ${second}`];
 }
 

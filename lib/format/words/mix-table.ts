@@ -77,13 +77,13 @@ export function sureness(standing: Standing, locale: string): Sureness {
   const { class: own, classShares } = standing;
   if (own === null) return { text: '', bar: null, share: null };
   if (classShares === null) return { text: 'too few days', bar: null, share: null };
-  const share = classShares[own];
+  const share = classShares[own] ?? 0;
   const text = figure(share * 100, locale, 0);
   const other = otherClass(standing);
   if (other === null) {
     return { text: standing.settled === false ? `on the line, ${text}` : `settled, ${text}`, bar: null, share };
   }
-  const second = classShares[other];
+  const second = classShares[other] ?? 0;
   const [first, rest] = pairInPerCent(share, second);
   const pair = `${figure(first, locale, 0)} : ${figure(rest, locale, 0)}`;
   return { text: `${pair} ${other}`, bar: [share, second], share };

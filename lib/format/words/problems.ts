@@ -101,8 +101,11 @@ export function notOnSale(name: string, period: string): ProblemWords {
   };
 }
 
-export function noSuchModel(name: string): ProblemWords {
-  return { title: 'No such model', detail: `“${name}” is no model of the menu mix here. There is kasavana-smith.` };
+export function noSuchModel(name: string, known: readonly string[]): ProblemWords {
+  return {
+    title: 'No such model',
+    detail: `“${name}” is no model of the menu mix here. There is ${known.join(', ')}.`,
+  };
 }
 
 export function noSuchList(name: string): ProblemWords {

@@ -1,5 +1,7 @@
+import type { VenueSettings } from '../facts';
 import type { Issue } from '../issue';
 import type { ItemFigures } from '../item-figures';
+import type { ModelName } from './mix-model';
 
 /** Fewer trading days than these say too little of each weekday to resample. */
 export const DAYS_FOR_CERTAINTY = 14;
@@ -22,6 +24,11 @@ export function sectionIssues(about: string, items: number, tradingDays: number,
       ? [{ code: 'few-trading-days' as const, about, facts: { days: tradingDays } }]
       : []),
   ];
+}
+
+/** What a model asks for that the venue has not stated. */
+export function modelIssues(about: string, model: ModelName, { variableCost }: VenueSettings): readonly Issue[] {
+  return model === 'goal-value' && variableCost === null ? [{ code: 'no-variable-cost', about, facts: {} }] : [];
 }
 
 /** What the sales of one item leave open: its revenue. */

@@ -1,12 +1,14 @@
 import type { CostedPeriod } from '../costed-period';
 import { type ItemFigures, itemFigures } from '../item-figures';
 import { menuDays } from '../menu-price';
+import { labourPerPortion } from '../per-portion';
+import { portionWeights } from '../portion-weights';
 import type { Thing } from '../things';
 import { type Certainty, certainty } from './certainty';
-import { kasavanaSmith, type MixClass } from './kasavana-smith';
-import { meanMargin } from './mean-margin';
+import { menuAverages } from './menu-averages';
 import { mixDays } from './mix-days';
 import { DAYS_FOR_CERTAINTY, daysForClass } from './mix-issues';
+import type { MenuAverages, MixClass, MixFigures, MixModel } from './mix-model';
 import { sectionNodes } from './section';
 import { daysOnSale, expectedByDay, type SectionDays, sectionDays } from './section-days';
 
@@ -16,6 +18,8 @@ export interface ClassedItem extends ItemFigures {
   readonly thing: Thing;
   readonly expected: number;
   readonly daysOnSale: number;
+  /** Recipe labour of a portion; null where it is not known. */
+  readonly labour: number | null;
   readonly class: MixClass | null;
   readonly certainty: Certainty | null;
 }
@@ -23,7 +27,8 @@ export interface ClassedItem extends ItemFigures {
 export interface SectionMix {
   readonly items: readonly ClassedItem[];
   readonly trading: SectionDays;
-  readonly meanMargin: number | null;
+  /** What each item is held against; null where no item with a known margin was sold. */
+  readonly menu: MenuAverages | null;
   /** Resamples that stand behind the certainty; null where there is none. */
   readonly resamples: number | null;
 }
@@ -32,8 +37,13 @@ export interface SectionMix {
 export const RESAMPLES = 2000;
 const SEED = 1982;
 
-/** The items of a section, by name, classed by Kasavana & Smith's model, and how sure that is. */
-export function sectionMix(period: CostedPeriod, section: string | null, resamples: number): SectionMix {
+/** The items of a section, by name, classed by a model, and how sure that is. */
+export function sectionMix(
+  period: CostedPeriod,
+  section: string | null,
+  model: MixModel,
+  resamples: number,
+): SectionMix {
   const nodes = sectionNodes(period, section);
   const trading = sectionDays(period, nodes);
   const byDay = expectedByDay(trading);
@@ -45,21 +55,32 @@ export function sectionMix(period: CostedPeriod, section: string | null, resampl
     const channels = thing.menu.map(({ channel }) => channel);
     const expected = trading.days.reduce((sum, _, day) => sum + (byDay[day * nodes.length + item] ?? 0), 0);
     const figures = itemFigures(period, node, thing.sales, days, channels);
-    return [{ ...figures, node, thing, expected, daysOnSale: onSale.length }];
+    const weights = portionWeights(period, node, thing.sales, days, channels);
+    const labour = model.asksLabour ? labourPerPortion(period, node, weights).recipeLabour : null;
+    return [{ ...figures, node, thing, expected, labour, daysOnSale: onSale.length }];
   });
 
-  const average = meanMargin(figured);
+  const { popularityFactor, variableCost } = period.venue;
+  const looked = figured.map(lookedAt);
+  const menu = menuAverages(looked, popularityFactor, variableCost);
   const needed = daysForClass(trading.days.length);
-  const margins = figured.map(({ margin }) => margin);
   const isSampled = resamples > 0 && trading.days.length >= DAYS_FOR_CERTAINTY;
-  const sure = isSampled ? certainty(mixDays(period, nodes, trading, byDay, margins), resamples, SEED) : [];
+  const sure = isSampled ? certainty(mixDays(period, nodes, trading, byDay, looked), model, resamples, SEED) : [];
   const items = figured.map((item, index): ClassedItem => {
-    const { sold, expected, margin } = item;
-    const isClassed = margin !== null && average !== null && item.daysOnSale >= needed;
-    const mixClass = isClassed
-      ? kasavanaSmith({ sold, expected, margin }, period.venue.popularityFactor, average)
-      : null;
+    const figures = looked[index];
+    const isClassed = figures && menu !== null && item.daysOnSale >= needed;
+    const mixClass = isClassed ? model.classOf(figures, menu) : null;
     return { ...item, class: mixClass, certainty: mixClass === null ? null : (sure[index] ?? null) };
   });
-  return { items, trading, meanMargin: average, resamples: isSampled ? resamples : null };
+  return { items, trading, menu, resamples: isSampled ? resamples : null };
+}
+
+/** What a model looks at; null where the margin is not known. */
+function lookedAt(
+  item: Pick<ClassedItem, 'sold' | 'expected' | 'margin' | 'netPrice' | 'food' | 'labour'>,
+): MixFigures | null {
+  const { sold, expected, margin, netPrice, food, labour } = item;
+  return margin === null || netPrice === null || food === null
+    ? null
+    : { sold, expected, margin, netPrice, food, labour };
 }

@@ -1,4 +1,5 @@
-import { MIX_CLASSES, type MixClass } from './kasavana-smith';
+import type { ClassShares } from './certainty';
+import type { MixClass } from './mix-model';
 
 /** Share of the resamples that have to agree before a class is called settled. */
 const SETTLED = 0.9;
@@ -6,7 +7,7 @@ const SETTLED = 0.9;
 /** What is known of an item's class in one period. */
 export interface Classing {
   readonly class: MixClass | null;
-  readonly classShares: Readonly<Record<MixClass, number>> | null;
+  readonly classShares: ClassShares | null;
 }
 
 export interface Verdict {
@@ -24,10 +25,11 @@ export function verdict(now: Classing, before: Classing | null): Verdict {
   const mixClass = now.class;
   if (mixClass === null || now.classShares === null) return { settled: null, between: null };
   const periods = [now.classShares, ...(before?.classShares ? [before.classShares] : [])];
-  const settled = periods.every((shares) => shares[mixClass] >= SETTLED);
+  const settled = periods.every((shares) => (shares[mixClass] ?? 0) >= SETTLED);
   if (settled) return { settled, between: null };
-  const total = (each: MixClass): number => periods.reduce((sum, shares) => sum + shares[each], 0);
-  const [other] = MIX_CLASSES.filter((each) => each !== mixClass).sort((a, b) => total(b) - total(a));
+  const total = (each: MixClass): number => periods.reduce((sum, shares) => sum + (shares[each] ?? 0), 0);
+  const named = Object.keys(now.classShares) as MixClass[];
+  const [other] = named.filter((each) => each !== mixClass).sort((a, b) => total(b) - total(a));
   if (!other) return { settled, between: null };
   return { settled, between: total(other) > total(mixClass) ? [other, mixClass] : [mixClass, other] };
 }

@@ -1,6 +1,7 @@
 import type { UnitCosts } from '../costed-period';
-import { kasavanaSmith, type MixClass } from '../mix/kasavana-smith';
-import { meanMargin } from '../mix/mean-margin';
+import { kasavanaSmith } from '../mix/kasavana-smith';
+import { menuAverages } from '../mix/menu-averages';
+import type { MixClass, MixFigures } from '../mix/mix-model';
 import { upward } from '../passes';
 import { editedPrices, editedSales } from './edited-prices';
 import type { PriceEdit } from './edits';
@@ -61,13 +62,12 @@ export function portionCost(
 }
 
 function mixAt(model: PriceModel, costs: UnitCosts, edits: readonly PriceEdit[]): PricedMix {
-  const figured = model.items.map((item) => {
+  const figured = model.items.map((item): Omit<PricedFigures, 'class'> => {
     const { revenue, netPrice } = editedSales(item, edits);
     const cost = portionCost(model, item, costs);
     const margin = cost === null || netPrice === null ? null : netPrice - cost.total;
     return {
       item,
-      sold: item.sold,
       ...{ netPrice, revenue, margin },
       plateCost: cost?.total ?? null,
       food: cost?.food ?? null,
@@ -75,14 +75,16 @@ function mixAt(model: PriceModel, costs: UnitCosts, edits: readonly PriceEdit[])
       contribution: margin === null ? null : margin * item.sold,
     };
   });
-  const average = meanMargin(figured);
-  const items = figured.map(({ sold, ...each }): PricedFigures => {
-    const { item, margin } = each;
-    const isClassed = margin !== null && average !== null && item.hasDays;
-    const figures = { sold, expected: item.expected, margin: margin ?? 0 };
-    return { ...each, class: isClassed ? kasavanaSmith(figures, model.venue.popularityFactor, average) : null };
+  const looked = figured.map(({ item, netPrice, margin, food }): MixFigures | null => {
+    if (margin === null || netPrice === null || food === null) return null;
+    return { sold: item.sold, expected: item.expected, margin, netPrice, food, labour: null };
   });
-  return { items, meanMargin: average, ...totals(items) };
+  const menu = menuAverages(looked, model.venue.popularityFactor, null);
+  const items = figured.map((each, index): PricedFigures => {
+    const figures = looked[index];
+    return { ...each, class: figures && menu && each.item.hasDays ? kasavanaSmith(figures, menu) : null };
+  });
+  return { items, meanMargin: menu?.meanMargin ?? null, ...totals(items) };
 }
 
 function totals(items: readonly PricedFigures[]): Omit<PricedMix, 'items' | 'meanMargin'> {

@@ -7,7 +7,7 @@ describe('certainty: calibration', () => {
   const tolerance = process.env.SOAK ? 0.03 : 0.09;
 
   test.each([14, 20, 30])(
-    'certainty(an item exactly on the line, %d days) is called settled in about one case of five',
+    'certainty(an item exactly on the line, KASAVANA_SMITH, %d days) is called settled in about one case of five',
     (count) => {
       const settled = settledOnTheLine(count, cases, 2000, count);
       expect(Math.abs(settled - 0.2)).toBeLessThan(tolerance);

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { addDays } from '@/lib/core/days';
 import { seededRandom } from '@/lib/core/random';
 import { certainty, drawDays } from '@/lib/model/mix/certainty';
+import { KASAVANA_SMITH } from '@/lib/model/mix/kasavana-smith';
 import { day } from '../../books';
 import { mixOf } from './mix-of';
 
@@ -47,6 +48,7 @@ describe('certainty', () => {
         weeks(2, () => [10, 10, 1]),
         [5, 2, 9],
       ),
+      KASAVANA_SMITH,
       200,
       1,
     );
@@ -64,7 +66,7 @@ describe('certainty', () => {
   test('certainty(two days of each weekday) has the spread of sqrt(sum of k s^2) over all portions', () => {
     const d = 6;
     const sold = weeks(2, (index) => (index < 7 ? [10 + d, 30 - d] : [10 - d, 30 + d]));
-    const [item] = certainty(mixOf(sold, [5, 2]), 20_000, 3);
+    const [item] = certainty(mixOf(sold, [5, 2]), KASAVANA_SMITH, 20_000, 3);
     expect(item?.spread.share).toBeCloseTo((Math.sqrt(7) * 2 * d) / (14 * 40), 3);
     // margin less mean margin = 5 - (5 share + 2 (1 - share)) = 3 (1 - share): three times the spread of the share
     expect((item?.spread.margin ?? 0) / (item?.spread.share ?? 1)).toBeCloseTo(3, 9);
@@ -74,7 +76,7 @@ describe('certainty', () => {
   test('certainty(three days of each weekday) has that spread too', () => {
     const d = 6;
     const sold = weeks(3, (index) => [10 + d * (1 - Math.floor(index / 7)), 30 - d * (1 - Math.floor(index / 7))]);
-    const [item] = certainty(mixOf(sold, [5, 2]), 20_000, 3);
+    const [item] = certainty(mixOf(sold, [5, 2]), KASAVANA_SMITH, 20_000, 3);
     expect(item?.spread.share).toBeCloseTo((Math.sqrt(21) * d) / (21 * 40), 3);
   });
 
@@ -83,8 +85,8 @@ describe('certainty', () => {
       weeks(2, (index) => [10 + (index % 5), 14, 3 + (index % 4) * 4]),
       [5, 5.2, 6],
     );
-    expect(certainty(mix, 300, 9)).toEqual(certainty(mix, 300, 9));
-    expect(certainty(mix, 300, 9)).not.toEqual(certainty(mix, 300, 10));
+    expect(certainty(mix, KASAVANA_SMITH, 300, 9)).toEqual(certainty(mix, KASAVANA_SMITH, 300, 9));
+    expect(certainty(mix, KASAVANA_SMITH, 300, 9)).not.toEqual(certainty(mix, KASAVANA_SMITH, 300, 10));
   });
 
   test('certainty(mix, resamples) holds as many as it is asked for', () => {
@@ -92,10 +94,10 @@ describe('certainty', () => {
       weeks(2, (index) => [10 + (index % 5), 14]),
       [5, 6],
     );
-    expect(certainty(mix, 0, 1)).toEqual([null, null]);
-    const one = certainty(mix, 1, 1)[0];
+    expect(certainty(mix, KASAVANA_SMITH, 0, 1)).toEqual([null, null]);
+    const one = certainty(mix, KASAVANA_SMITH, 1, 1)[0];
     expect([one?.spread, Math.max(...Object.values(one?.classShares ?? {}))]).toEqual([{ share: 0, margin: 0 }, 1]);
-    const halves = Object.values(certainty(mix, 2, 1)[0]?.classShares ?? {});
+    const halves = Object.values(certainty(mix, KASAVANA_SMITH, 2, 1)[0]?.classShares ?? {});
     expect(halves.every((share) => share === 0 || share === 0.5 || share === 1)).toBe(true);
   });
 
@@ -104,7 +106,7 @@ describe('certainty', () => {
     const sold = weeks(2, (index) => (index % 7 === 0 ? [20, 80] : [30, 10]));
     const mix = mixOf([...sold.slice(0, 3), ...sold.slice(7, 9)], [5, 6]);
     const days = [0, 1, 2, 7, 8].map((offset) => addDays(day('2026-10-05'), offset));
-    expect(certainty({ ...mix, days }, 200, 1)[0]?.spread.share).toBeCloseTo(0, 12);
+    expect(certainty({ ...mix, days }, KASAVANA_SMITH, 200, 1)[0]?.spread.share).toBeCloseTo(0, 12);
   });
 
   test('certainty(items of one margin) are all on the mean, which counts as the favourable side', () => {
@@ -113,6 +115,7 @@ describe('certainty', () => {
         weeks(2, (index) => [10 + (index % 3), 12]),
         [5.1, 5.1],
       ),
+      KASAVANA_SMITH,
       100,
       1,
     );
@@ -125,7 +128,7 @@ describe('certainty', () => {
       [5],
     );
     const contribution = mix.contribution.map((value, index) => value + 7 * index);
-    expect(certainty({ ...mix, contribution }, 100, 1)[0]?.spread.margin).toBeCloseTo(0, 12);
+    expect(certainty({ ...mix, contribution }, KASAVANA_SMITH, 100, 1)[0]?.spread.margin).toBeCloseTo(0, 12);
   });
 
   // of 100 portions a day the items sell 50, 10 and 40; they were expected to sell 80, 5 and 15
@@ -137,6 +140,7 @@ describe('certainty', () => {
         [5, 5, 5],
         { expected },
       ),
+      KASAVANA_SMITH,
       50,
       1,
     );
@@ -150,25 +154,30 @@ describe('certainty', () => {
       weeks(2, () => [10, 2, 20]),
       [5, 2, null],
     );
-    const [a, b, c] = certainty(mix, 100, 1);
+    const [a, b, c] = certainty(mix, KASAVANA_SMITH, 100, 1);
     expect(c).toBeNull();
     expect(a?.classShares.star).toBe(1); // 10 of 32 is above 0.7 / 3
     expect(b?.classShares.dog).toBe(1);
     const junk = { ...mix, contribution: mix.contribution.map((value, cell) => (cell % 3 === 2 ? 1e9 : value)) };
-    expect(certainty(junk, 100, 1)).toEqual([a, b, c]);
+    expect(certainty(junk, KASAVANA_SMITH, 100, 1)).toEqual([a, b, c]);
   });
 
   test('certainty(item on sale on few days) is counted in the resamples that hold one of them', () => {
     const onSale = Uint8Array.from(weeks(2, (index) => (index === 0 ? [1, 1] : [1, 0])).flat());
     const sold = weeks(2, (index) => (index === 0 ? [10, 8] : [10, 0]));
     const mix = mixOf(sold, [5, 9], { onSale });
-    const [, seldom] = certainty(mix, 400, 1);
+    const [, seldom] = certainty(mix, KASAVANA_SMITH, 400, 1);
     const total = Object.values(seldom?.classShares ?? {}).reduce((sum, share) => sum + share, 0);
     expect(total).toBeCloseTo(1, 12);
     // where it is held, its Monday counts twice: always the same share, so no spread
     expect(seldom?.spread.share).toBeCloseTo(0, 12);
     expect(
-      certainty(mixOf(sold, [5, 9], { onSale: Uint8Array.from(weeks(2, () => [1, 0]).flat()) }), 50, 1)[1],
+      certainty(
+        mixOf(sold, [5, 9], { onSale: Uint8Array.from(weeks(2, () => [1, 0]).flat()) }),
+        KASAVANA_SMITH,
+        50,
+        1,
+      )[1],
     ).toBeNull();
   });
 
@@ -178,6 +187,7 @@ describe('certainty', () => {
         weeks(2, () => [10, 0]),
         [5, 9],
       ),
+      KASAVANA_SMITH,
       50,
       1,
     );
@@ -187,6 +197,7 @@ describe('certainty', () => {
         weeks(2, () => [10, 0]),
         [5, 1],
       ),
+      KASAVANA_SMITH,
       50,
       1,
     );
@@ -200,6 +211,7 @@ describe('certainty', () => {
           weeks(2, () => [0, 0]),
           [5, 9],
         ),
+        KASAVANA_SMITH,
         50,
         1,
       ),
@@ -210,6 +222,7 @@ describe('certainty', () => {
           weeks(2, () => [0, 4]),
           [5, null],
         ),
+        KASAVANA_SMITH,
         50,
         1,
       ),

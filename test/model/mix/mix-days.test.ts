@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { costPeriod } from '@/lib/model/costed-period';
-import { contributionByDay } from '@/lib/model/mix/mix-days';
+import { moneyByDay } from '@/lib/model/mix/mix-days';
 import { sectionDays } from '@/lib/model/mix/section-days';
 import { Book, days } from '../../books';
 
-describe('contributionByDay', () => {
+describe('moneyByDay', () => {
   // Plum costs 1, and 3 from the 3rd on. A: 2 sold for 20, and 1 to take away at its menu price of 8; then 1 for 11. B: 4 for 40, then 2 for 30.
-  test('contributionByDay(period, nodes, days) is revenue less the cost of the day, all channels, menu price where revenue is missing', () => {
+  test('moneyByDay(period, nodes, days) is revenue less the cost of the day, all channels, menu price where revenue is missing', () => {
     const book = new Book();
     const plum = book.item('ingredient', 'Plum');
     book.ingredientVersion(plum, 'each');
@@ -25,7 +25,9 @@ describe('contributionByDay', () => {
     book.sell(b, '2026-10-03', 1, 0, { channel: 'takeaway', soldWithoutRevenue: 1 }); // no menu price: its cost alone
     const period = costPeriod(book.facts(), days('2026-10'));
     const nodes = [a, b].map((item) => period.nodeOf.get(item) ?? -1);
-    const contribution = contributionByDay(period, nodes, sectionDays(period, nodes));
+    const { contribution, revenue, food } = moneyByDay(period, nodes, sectionDays(period, nodes));
     expect([...contribution]).toEqual([20 - 2 + 8 - 1, 40 - 8, 11 - 3, 30 - 12 - 6]);
+    expect([...revenue]).toEqual([28, 40, 11, 30]);
+    expect([...food]).toEqual([3, 8, 3, 18]);
   });
 });

@@ -1,8 +1,9 @@
 import { addDays } from '@/lib/core/days';
 import { type Random, seededRandom } from '@/lib/core/random';
 import { certainty } from '@/lib/model/mix/certainty';
-import { MIX_CLASSES } from '@/lib/model/mix/kasavana-smith';
+import { KASAVANA_SMITH, QUADRANTS } from '@/lib/model/mix/kasavana-smith';
 import { day } from '../../books';
+import { withMargin } from './mix-of';
 
 /** Number of events of a Poisson process with that mean (Knuth, The Art of Computer Programming, 3.4.1). */
 function poisson(random: Random, mean: number): number {
@@ -48,13 +49,17 @@ export function settledOnTheLine(days: number, cases: number, resamples: number,
         sold,
         expected,
         contribution,
-        margins: [9, ...new Array<number>(ITEMS - 1).fill(6)],
-        factor: 0.7,
+        revenue: contribution,
+        food: new Float64Array(days * ITEMS),
+        figures: Array.from({ length: ITEMS }, (_, item) => withMargin(item === 0 ? 9 : 6)),
+        popularityFactor: 0.7,
+        variableCost: null,
       },
+      KASAVANA_SMITH,
       resamples,
       each,
     );
-    if (first && MIX_CLASSES.some((mixClass) => first.classShares[mixClass] >= 0.9)) settled += 1;
+    if (first && QUADRANTS.some((mixClass) => (first.classShares[mixClass] ?? 0) >= 0.9)) settled += 1;
   }
   return settled / cases;
 }
