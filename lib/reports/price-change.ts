@@ -1,6 +1,6 @@
 import { breakEvenSalesChange } from '../model/break-even-sales';
 import { priceHoldingMargin, priceHoldingShare } from '../model/holding-price';
-import type { MixClass } from '../model/mix/mix-model';
+import type { QuadrantClass } from '../model/mix/mix-model';
 import { editedSales } from '../model/price-model/edited-prices';
 import type { PriceEdit } from '../model/price-model/edits';
 import type { PricedItem, PriceModel } from '../model/price-model/price-model';
@@ -29,7 +29,7 @@ export interface PriceChange {
   /** Of the items of the model, the largest change of contribution first. */
   readonly items: readonly ItemPriceChange[];
   /** Who changes class. */
-  readonly turned: readonly { readonly item: string; readonly from: MixClass; readonly to: MixClass }[];
+  readonly turned: readonly { readonly item: string; readonly from: QuadrantClass; readonly to: QuadrantClass }[];
 }
 
 /**

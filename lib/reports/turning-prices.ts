@@ -1,7 +1,7 @@
 import { nameKey } from '../core/name-key';
 import { isNear } from '../core/near';
-import { kasavanaSmith, type MixClass } from '../model/mix/kasavana-smith';
 import { meanMargin } from '../model/mix/mean-margin';
+import type { QuadrantClass } from '../model/mix/mix-model';
 import { costsAtFlatPrice, type FlatCost, type Linear } from '../model/price-model/flat-price';
 import type { Goods, PricedItem, PriceModel } from '../model/price-model/price-model';
 import { priceNow } from '../model/price-model/price-now';
@@ -12,9 +12,9 @@ export interface TurningPrice {
   readonly item: PricedItem;
   /** Of a kilogram, litre or piece; null where no price of it turns the dish, or the dish has no class. */
   readonly turningPrice: number | null;
-  readonly classNow: MixClass | null;
+  readonly classNow: QuadrantClass | null;
   /** On the other side of the turning price; null where there is none. */
-  readonly classBeyond: MixClass | null;
+  readonly classBeyond: QuadrantClass | null;
 }
 
 export interface TurningPrices {
@@ -51,7 +51,7 @@ export function turningPrices(model: PriceModel, ingredient: string): TurningPri
         item,
         turningPrice: root,
         classNow,
-        classBeyond: root === null || classNow === null ? null : acrossAverage(item, classNow, model),
+        classBeyond: root === null || classNow === null ? null : ACROSS[classNow],
       };
     }),
   };
@@ -79,7 +79,7 @@ function crossing(one: Linear, other: Linear): number | null {
 }
 
 /** The class as popular as now, on the other side of the average. */
-function acrossAverage(item: PricedItem, now: MixClass, { venue }: PriceModel): MixClass {
-  const margin = now === 'star' || now === 'puzzle' ? -1 : 1;
-  return kasavanaSmith({ sold: item.sold, expected: item.expected, margin }, venue.popularityFactor, 0);
-}
+const ACROSS: Readonly<Record<QuadrantClass, QuadrantClass>> = {
+  ...{ star: 'plowhorse', plowhorse: 'star' },
+  ...{ puzzle: 'dog', dog: 'puzzle' },
+};

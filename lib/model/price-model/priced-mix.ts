@@ -1,7 +1,7 @@
 import type { UnitCosts } from '../costed-period';
 import { kasavanaSmith } from '../mix/kasavana-smith';
 import { menuAverages } from '../mix/menu-averages';
-import type { MixClass, MixFigures } from '../mix/mix-model';
+import type { MixFigures, QuadrantClass } from '../mix/mix-model';
 import { upward } from '../passes';
 import { editedPrices, editedSales } from './edited-prices';
 import type { PriceEdit } from './edits';
@@ -19,7 +19,7 @@ export interface PricedFigures {
   readonly foodCost: number | null;
   readonly margin: number | null;
   readonly contribution: number | null;
-  readonly class: MixClass | null;
+  readonly class: QuadrantClass | null;
 }
 
 /** A section at some prices; the last four are of the items whose margin is known. */
