@@ -42,7 +42,7 @@ function periodTable(answer: DishAnswer, purse: Purse): string {
     side: column === 'month' || column === 'events' ? ('left' as const) : ('right' as const),
   }));
   const rows = answer.periods.map((row) => {
-    const cells = periodCells(row, answer.menuEvents, purse);
+    const cells = periodCells(row, answer.menuEvents, answer.kind === 'extra', purse);
     return PERIOD_COLUMNS.map((column) => cells[column]);
   });
   return textTable(columns, rows);

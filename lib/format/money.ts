@@ -65,6 +65,11 @@ export function printedCoins(amount: Numeral, currency: string): number {
   return Math.round(Number(plain.format(amount as `${number}`)) * 10 ** digits);
 }
 
+/** The least amount that a table does not print as nothing: half the smallest coin. */
+export function leastPrinted(currency: string): number {
+  return 0.5 / 10 ** minorDigits(currency);
+}
+
 /** So many of the smallest coins, as a table prints money. */
 export function coinsFigure(coins: number, { currency, locale }: Purse): string {
   const digits = minorDigits(currency);

@@ -43,7 +43,7 @@ const working = (page: Page): Locator => page.getByRole('region', { name: /^How 
 const itemOf = (button: Locator) =>
   button.evaluate((element) => {
     const cell = element.closest('tr')?.querySelector('[data-column=item]');
-    return [...(cell?.childNodes ?? [])].find((node) => node.nodeType === 3)?.textContent ?? '';
+    return cell?.querySelector('a')?.textContent ?? '';
   });
 /** 0.812 as 812. */
 const thousandths = (text: string | null) => Number((text ?? '').replace('\u2212', '-').replace(/[,.]/g, ''));

@@ -8,8 +8,10 @@ export function tableOf(page: Page): Promise<Record<string, string>[]> {
         [...row.querySelectorAll<HTMLElement>('[data-column]')].map((cell) => [
           cell.dataset.column ?? '',
           // of the first cell the name only, without what stands under it
-          (cell.dataset.column === 'item' ? [...cell.childNodes].find((node) => node.nodeType === 3) : cell)
-            ?.textContent ?? '',
+          (cell.dataset.column === 'item'
+            ? (cell.querySelector('a') ?? [...cell.childNodes].find((node) => node.nodeType === 3))
+            : cell
+          )?.textContent ?? '',
         ]),
       ),
     ),

@@ -1,5 +1,6 @@
 import { onTheLine } from '@/lib/format/words/menu-mix';
 import { notDrawn, PLANE } from '@/lib/format/words/mix-plane';
+import { pageQuery } from '../../_ui/dish-page';
 import { Mark } from '../../_ui/mark';
 import { shapesOfSections } from '../../_ui/mark-shape';
 import { HowToRead } from '../../_ui/mix-notes/how-to-read';
@@ -34,7 +35,7 @@ export async function PicturePanel({ asked }: { asked: Asked }) {
         {facts.marks.length === 0 ? (
           <p className={styles.caption}>{PLANE.nothing}</p>
         ) : (
-          <MixPlane facts={facts} first={first} />
+          <MixPlane facts={facts} first={first} pageQuery={pageQuery(asked.month, asked.venue)} />
         )}
         <figcaption className={styles.caption}>
           {shown.some(([section]) => section !== null) && (

@@ -1,6 +1,7 @@
 import { figure } from '@/lib/format/figures';
 import { currencySign } from '@/lib/format/money';
 import { columnHeads } from '@/lib/format/words/mix-table';
+import { pageQuery } from '../../_ui/dish-page';
 import { shapesOfSections } from '../../_ui/mark-shape';
 import { MISSING_ID } from '../../_ui/mix-notes/mix-notes';
 import { mixRows } from '../../_ui/mix-table/mix-rows';
@@ -15,10 +16,14 @@ function answerHref(venue: string, { month, section }: Asked): string {
   return `/api/v1/venues/${encodeURIComponent(venue)}/months/${encodeURIComponent(month)}/menu-mix${query}`;
 }
 
-/** Where the workings of the dishes of a period are read. */
-function workingsOf(venue: string, { month, section }: Asked): { readonly dishes: string; readonly tail: string } {
+/** Where the workings of the dishes of a period are read, and what their pages are asked for. */
+function workingsOf(venue: string, { month, section, venue: named }: Asked) {
   const query = new URLSearchParams({ month, ...(section && { section }) });
-  return { dishes: `/api/v1/venues/${encodeURIComponent(venue)}/dishes/`, tail: `/cost?${query}` };
+  return {
+    dishes: `/api/v1/venues/${encodeURIComponent(venue)}/dishes/`,
+    tail: `/cost?${query}`,
+    pageQuery: pageQuery(month, named),
+  };
 }
 
 /** The same facts as the picture, every dish a row. */

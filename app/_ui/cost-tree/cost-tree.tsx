@@ -88,7 +88,7 @@ function Drawing({
       {!isNarrow && (
         <>
           <text className={styles.plateName} x={barWidth + 10} y={16}>
-            {cutName(facts.name, parts - barWidth - 18, 9)}
+            {cutName(facts.name, parts - barWidth - 18, 10)}
           </text>
           <text className={styles.plateCost} x={barWidth + 10} y={37}>
             {plateWords(facts.total, facts.isFloor, purse)}

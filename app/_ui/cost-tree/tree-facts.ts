@@ -1,4 +1,5 @@
 import type { CostLineAnswer, DishCostAnswer } from '@/lib/answers/dish-cost-shape';
+import { leastPrinted } from '@/lib/format/money';
 import { lineName } from '@/lib/format/words/cost-working';
 
 /** What is bought for one part of a plate. Costs are of one portion, in venue currency. */
@@ -26,12 +27,14 @@ export interface TreeFacts {
   readonly parts: readonly TreePart[];
   /** What is in it and of which no cost is known at all. */
   readonly unknown: readonly string[];
+  /** Below this, nothing of a cost is printed. */
+  readonly least: number;
   /** What is made beside it and taken off, in total: above zero. */
   readonly credits: number;
 }
 
 /** A cost as the tree of its parts: the plate, the lines of its recipe, and what is bought for each. */
-export function treeFacts(answer: Pick<DishCostAnswer, 'item' | 'plateCost' | 'lines'>): TreeFacts {
+export function treeFacts(answer: Pick<DishCostAnswer, 'item' | 'currency' | 'plateCost' | 'lines'>): TreeFacts {
   const parts = answer.lines
     .map(
       (line): TreePart => ({
@@ -49,6 +52,7 @@ export function treeFacts(answer: Pick<DishCostAnswer, 'item' | 'plateCost' | 'l
     isFloor: answer.plateCost === null,
     parts: shown,
     unknown: [...new Set(answer.lines.flatMap(unknownIn))],
+    least: leastPrinted(answer.currency),
     credits: -answer.lines.flatMap(leavesOf).reduce((sum, { cost }) => sum + Math.min(0, cost), 0),
   };
 }
@@ -70,6 +74,11 @@ function together(leaves: readonly TreeLeaf[]): readonly TreeLeaf[] {
   const costs = new Map<string, number>();
   for (const { name, cost } of leaves) costs.set(name, (costs.get(name) ?? 0) + cost);
   return [...costs].map(([name, cost]) => ({ name, cost })).sort((a, b) => b.cost - a.cost);
+}
+
+/** Whether there is more to it than one cost: an estimate has no parts. */
+export function isTree({ parts }: TreeFacts): boolean {
+  return parts.length > 1 || parts.some(({ name, leaves }) => leaves.some((leaf) => leaf.name !== name));
 }
 
 /** What is bought for the whole plate, most cost first. */

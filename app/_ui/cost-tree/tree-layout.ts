@@ -71,7 +71,7 @@ export function treeLayout(facts: TreeFacts, size: TreeSize, followed: string | 
     each === null
       ? []
       : labelledLeaves(
-          leaves.filter(({ isMore, leaf }) => !isMore && leaf.cost >= LEAST_SHARE * facts.total),
+          leaves.filter(({ isMore, leaf }) => !isMore && leaf.cost >= Math.max(facts.least, LEAST_SHARE * facts.total)),
           each,
           known,
         );

@@ -25,6 +25,8 @@ export interface PeriodsFacts {
   readonly sign: string;
   readonly locale: string;
   readonly countName: string;
+  /** Nobody pays for it: there is no price in the picture. */
+  readonly isExtra: boolean;
   /** Of the last period in which it was on sale: what stands at the right end. */
   readonly last: {
     readonly at: number;
@@ -41,12 +43,14 @@ export function periodFacts(
   eventsIn: (row: DishPeriodAnswer) => readonly string[],
 ): PeriodsFacts {
   const { locale } = purse;
+  const isExtra = answer.kind === 'extra';
   const number = (amount: string | null) => (amount === null ? null : Number(amount));
-  const at = answer.periods.findLastIndex(({ onSale }) => onSale);
-  const last = answer.periods[at];
+  const periods = shownPeriods(answer.periods);
+  const at = periods.findLastIndex(({ onSale }) => onSale);
+  const last = periods[at];
   const text = (amount: string | null) => (amount === null ? null : moneyFigure(amount, purse));
   return {
-    marks: answer.periods.map((row, index) => ({
+    marks: periods.map((row, index) => ({
       name: periodName(row.month, locale),
       ...shortPeriod(row.month, index === 0, locale),
       price: number(row.netPrice),
@@ -55,7 +59,7 @@ export function periodFacts(
       estimated: row.estimated,
       events: eventsIn(row),
     })),
-    ...{ sign: currencySign(purse), locale, countName: answer.kind === 'extra' ? PERIODS.guests : PERIODS.portions },
+    ...{ sign: currencySign(purse), locale, countName: isExtra ? PERIODS.guests : PERIODS.portions, isExtra },
     last: last
       ? {
           ...{ at, price: text(last.netPrice), cost: text(last.plateCost), leaves: text(last.margin) },
@@ -63,4 +67,13 @@ export function periodFacts(
         }
       : null,
   };
+}
+
+/** As many periods are drawn at the least, where there are so many. */
+const LEAST_DRAWN = 6;
+
+/** From the period before the dish first came to the menu on: what lies before it says nothing. */
+function shownPeriods(periods: readonly DishPeriodAnswer[]): readonly DishPeriodAnswer[] {
+  const first = periods.findIndex(({ onSale }) => onSale);
+  return periods.slice(Math.max(0, Math.min(first - 1, periods.length - LEAST_DRAWN)));
 }

@@ -33,7 +33,7 @@ export function PeriodsPicture({ facts }: { facts: PeriodsFacts }) {
         <div className={styles.onScreen}>{size && <PeriodsChart facts={facts} size={size} />}</div>
         <div className={styles.onPaper}>{size && <PeriodsChart facts={facts} size={MIDDLE} />}</div>
       </div>
-      <figcaption className={styles.caption}>{PERIODS.caption}</figcaption>
+      <figcaption className={styles.caption}>{facts.isExtra ? PERIODS.extraCaption : PERIODS.caption}</figcaption>
     </figure>
   );
 }

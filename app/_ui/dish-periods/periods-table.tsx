@@ -3,12 +3,7 @@
 import { PERIOD_COLUMNS, PERIODS, type PeriodColumn } from '@/lib/format/words/dish-periods';
 import { TableOut } from '../table-out/table-out';
 import styles from './dish-periods.module.css';
-
-export interface PeriodRow {
-  readonly key: string;
-  readonly onSale: boolean;
-  readonly cells: Readonly<Record<PeriodColumn, string>>;
-}
+import type { PeriodRow } from './period-rows';
 
 const FOLDS: Readonly<Partial<Record<PeriodColumn, string | undefined>>> = {
   foodCost: styles.foldOnPhone,
@@ -26,11 +21,10 @@ export function PeriodsTable({
   heads: Readonly<Record<PeriodColumn, readonly [string, string]>>;
   href: string;
 }) {
-  const shown = [...rows].reverse();
   const text = () =>
     [
       PERIOD_COLUMNS.map((column) => heads[column].filter(Boolean).join(', ')),
-      ...shown.map(({ cells }) => PERIOD_COLUMNS.map((column) => cells[column])),
+      ...rows.map(({ cells }) => PERIOD_COLUMNS.map((column) => cells[column])),
     ]
       .map((cells) => cells.join('\t'))
       .join('\n');
@@ -51,7 +45,7 @@ export function PeriodsTable({
         </tr>
       </thead>
       <tbody>
-        {shown.map(({ key, onSale, cells }) => (
+        {rows.map(({ key, onSale, cells }) => (
           <tr key={key} className={onSale ? undefined : styles.offRow}>
             {PERIOD_COLUMNS.map((column) =>
               column === 'month' ? (

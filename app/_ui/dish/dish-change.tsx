@@ -2,7 +2,15 @@ import type { DishAnswer } from '@/lib/answers/dish-shape';
 import { changeSheet, contributionAccount } from '@/lib/format/change-sheet';
 import type { Purse } from '@/lib/format/money';
 import { DISH } from '@/lib/format/words/dish';
-import { CHANGE, changeHeads, changeTitle, leftIn, partName, restName } from '@/lib/format/words/dish-change';
+import {
+  CHANGE,
+  changeHeads,
+  changeTitle,
+  leftIn,
+  partName,
+  restName,
+  sameWords,
+} from '@/lib/format/words/dish-change';
 import styles from './dish.module.css';
 
 type Change = NonNullable<DishAnswer['change']>;
@@ -32,6 +40,7 @@ function CostTable({
   purse: Purse;
 }) {
   const { rows, rest, total } = changeSheet(cost, purse);
+  if (rows.length === 0) return <p className={styles.same}>{sameWords(change.month, total.after, purse)}</p>;
   return (
     <table className={styles.table}>
       <caption>{changeTitle(change.month, purse.locale)}</caption>

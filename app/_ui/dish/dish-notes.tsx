@@ -26,7 +26,7 @@ export function DishNotes({ dish, purse }: { dish: DishAnswer; purse: Purse }) {
   return (
     <aside className={styles.notes}>
       <WorkNote dish={dish} purse={purse} />
-      <AllergenNote allergens={dish.allergens} locale={purse.locale} />
+      <AllergenNote item={dish.item} allergens={dish.allergens} locale={purse.locale} />
       {standings.map((standing) => (
         <Note key={standing.model} title={DISH_NOTES.standing}>
           <p>
@@ -117,7 +117,15 @@ function WorkNote({ dish: { work, smallBatch, figures }, purse }: { dish: DishAn
   );
 }
 
-function AllergenNote({ allergens, locale }: { allergens: DishAnswer['allergens']; locale: string }) {
+function AllergenNote({
+  item,
+  allergens,
+  locale,
+}: {
+  item: string;
+  allergens: DishAnswer['allergens'];
+  locale: string;
+}) {
   if (allergens === null) {
     return (
       <Note title={DISH_NOTES.contains}>
@@ -139,7 +147,7 @@ function AllergenNote({ allergens, locale }: { allergens: DishAnswer['allergens'
         )}
         {unknown.length > 0 && (
           <p className={styles.unknown}>
-            <b>{DISH_NOTES.notKnown}</b> {unknownWords(unknown)}
+            <b>{DISH_NOTES.notKnown}</b> {unknownWords(unknown, item)}
           </p>
         )}
         <p className={styles.small}>

@@ -10,10 +10,10 @@ export function DishSum({ terms, apart }: { terms: readonly SumTerm[]; apart: bo
     <>
       <div className={styles.sum}>
         {terms.map((term) => (
-          <div key={term.labels.join(' ')} className={styles.term}>
+          <div key={term.labels.join(' ')} className={styles.term} data-term={term.labels[0]}>
             {term.operator && <span className={styles.operator}>{term.operator}</span>}
             <div>
-              <span className={term.result ? styles.result : styles.figure}>
+              <span className={term.result ? styles.result : styles.figure} data-figure="">
                 {term.opens ? (
                   <a className={styles.opens} href={`#${WORKING_ID}`}>
                     {term.figure}

@@ -28,7 +28,7 @@ function keyedTo(key: string, marks: readonly DrawnMark[], chosen: number | null
 }
 
 /**
- * The marks as a list to choose from, lying over the picture: one tab stop, arrows go to the nearest mark that way, Escape lets go,
+ * The marks as a list to choose from, lying over the picture: one tab stop, arrows go to the nearest mark that way, Enter opens its page, Escape lets go,
  * pointing chooses what is nearest.
  */
 export function MarkList({
@@ -41,11 +41,12 @@ export function MarkList({
   choice: PlaneChoice;
 }) {
   const id = useId();
-  const { chosen, choose } = choice;
+  const { chosen, choose, open } = choice;
 
   function onKeyDown(event: KeyboardEvent) {
     if (event.altKey || event.ctrlKey || event.metaKey) return;
     if (event.key === 'Escape') return choose(null);
+    if (event.key === 'Enter' && chosen !== null) return open(chosen);
     const next = keyedTo(event.key, marks, chosen);
     if (next === null) return;
     event.preventDefault();

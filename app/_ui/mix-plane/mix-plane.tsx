@@ -1,8 +1,11 @@
 'use client';
 
 import dynamic from 'next/dynamic';
+import Link from 'next/link';
+import { useRouter } from 'next/navigation';
 import { useEffect, useRef, useState } from 'react';
 import { PLANE } from '@/lib/format/words/mix-plane';
+import { dishPage } from '../dish-page';
 import { Said } from '../said';
 import styles from './mix-plane.module.css';
 import type { PlaneFacts } from './plane-mark';
@@ -17,9 +20,19 @@ function Waiting() {
 
 /**
  * The mix as one plane, with the line beneath that reads the chosen mark. `first` is the dish chosen to begin with; a dish stays chosen
- * from month to month.
+ * from month to month, and Enter or its name in the line leads to its page.
  */
-export function MixPlane({ facts, first }: { facts: PlaneFacts; first: string | null }) {
+export function MixPlane({
+  facts,
+  first,
+  pageQuery,
+}: {
+  facts: PlaneFacts;
+  first: string | null;
+  /** The query of the page of a dish. */
+  pageQuery: string;
+}) {
+  const router = useRouter();
   const [item, chooseItem] = useState(first);
   const [over, setOver] = useState<HTMLElement | null>(null);
   const place = useRef<HTMLDivElement>(null);
@@ -28,12 +41,16 @@ export function MixPlane({ facts, first }: { facts: PlaneFacts; first: string | 
   const chosen = at < 0 ? null : at;
   const choose = (index: number | null) => chooseItem(index === null ? null : (facts.marks[index]?.item ?? null));
   const mark = facts.marks[at];
+  const open = (index: number) => {
+    const opened = facts.marks[index];
+    if (opened) router.push(dishPage(opened.item, pageQuery));
+  };
   return (
     <>
       <div className={styles.place} ref={place}>
         <div className={styles.picture}>
           <div className={styles.onScreen} aria-hidden="true">
-            {size && <PlaneChart key={size.name} facts={facts} size={size} choice={{ chosen, choose, over }} />}
+            {size && <PlaneChart key={size.name} facts={facts} size={size} choice={{ chosen, choose, open, over }} />}
           </div>
           <div ref={setOver} className={styles.over} />
           <div className={styles.onPaper} aria-hidden="true">
@@ -44,7 +61,10 @@ export function MixPlane({ facts, first }: { facts: PlaneFacts; first: string | 
       <p className={styles.reading} aria-live="polite">
         {mark ? (
           <>
-            <b className={styles.readingName}>{mark.item}</b> <Said phrase={mark.reading} />
+            <Link className={styles.readingName} href={dishPage(mark.item, pageQuery)} prefetch={false}>
+              {mark.item}
+            </Link>{' '}
+            <Said phrase={mark.reading} />
           </>
         ) : (
           <>

@@ -1,20 +1,24 @@
 'use client';
 
+import Link from 'next/link';
 import { type MouseEvent, type ReactNode, useId, useRef, useState } from 'react';
 import type { Purse } from '@/lib/format/money';
 import { openWords, WORKING } from '@/lib/format/words/cost-working';
 import { MIX_COLUMNS } from '@/lib/format/words/mix-table';
 import { CostWorking } from '../cost-working/cost-working';
+import { dishPage } from '../dish-page';
 import { Mark } from '../mark';
 import { classOf } from './column-class';
 import type { Cell, MixRow } from './mix-rows';
 import styles from './mix-table.module.css';
 
-/** Where the workings of the plate costs are read, and how their money is written. */
+/** Where the workings of the plate costs are read and the pages of the dishes stand, and how their money is written. */
 export interface Workings {
   /** The address of the dishes; the name of one and `tail` follow. */
   readonly dishes: string;
   readonly tail: string;
+  /** The query of the page of a dish. */
+  readonly pageQuery: string;
   readonly purse: Purse;
 }
 
@@ -53,7 +57,9 @@ export function Row({
               <span className={styles.dishMark}>
                 <Mark shape={row.shape} hollow={row.hollow} />
               </span>
-              {row.item}
+              <Link className={styles.name} href={dishPage(row.item, workings.pageQuery)} prefetch={false}>
+                {row.item}
+              </Link>
               {row.note && <span className={styles.note}>{row.note}</span>}
               {!open && (
                 <span className={styles.classBelow}>

@@ -8,6 +8,7 @@ export const TREE = {
   follow: 'Follow through the picture',
   followInstead: 'Follow:',
   nothing: 'There is nothing to draw: no cost of it is known.',
+  oneCost: 'There is nothing to draw: its cost is one figure and has no parts.',
   notKnown: 'not known',
 } as const;
 

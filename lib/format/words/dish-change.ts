@@ -11,7 +11,6 @@ export const CHANGE = {
   moreOrLess: 'more or less of it',
   total: 'Plate cost',
   account: 'What it left, and why that changed',
-  sameNow: 'Nothing that is printed here changed.',
 } as const;
 
 const PARTS: Readonly<Record<ContributionPart, string>> = {
@@ -29,6 +28,11 @@ export function partName(part: ContributionPart): string {
 
 export function changeTitle(since: string, locale: string): string {
   return `What changed since ${periodName(since, locale)}`;
+}
+
+/** Where no price and no recipe changed what is printed. */
+export function sameWords(since: string, cost: string, purse: Purse): string {
+  return `Since ${periodName(since, purse.locale)} neither prices nor the recipe changed the plate cost of ${currencySign(purse)}${cost}.`;
 }
 
 /** Heads and units of the table of the change. */

@@ -52,7 +52,7 @@ export function cautionWords({
 
 /** Minutes as a table prints them. */
 export function minutes(count: number, locale: string): string {
-  return `${figure(count, locale, { least: 0, most: 1 })}\u00a0min`;
+  return `${figure(count, locale, { least: 0, most: count < 0.1 ? 2 : 1 })}\u00a0min`;
 }
 
 /** hands-on, pastry chef. */
@@ -70,10 +70,13 @@ export function allergenNames(allergens: readonly { readonly allergen: string }[
 /** Which things leave allergens unknown. */
 export function unknownWords(
   unknown: readonly { readonly allergen: string; readonly from: readonly string[] }[],
+  item: string,
 ): string {
   const from = [...new Set(unknown.flatMap((each) => each.from))];
   const names = unknown.map(({ allergen }) => allergen).join(', ');
-  return `${names.charAt(0).toUpperCase()}${names.slice(1)}: ${from.join(', ')} ${from.length === 1 ? 'declares' : 'declare'} nothing. Ask the supplier.`;
+  const all = `${names.charAt(0).toUpperCase()}${names.slice(1)}`;
+  if (from.length === 1 && from[0] === item) return `${all}: it has no recipe that would say. Write one.`;
+  return `${all}: ${from.join(', ')} ${from.length === 1 ? 'declares' : 'declare'} nothing. Ask the supplier.`;
 }
 
 const LISTS = {
@@ -126,7 +129,7 @@ export function developmentPhrase(
     ' where its guests would otherwise leave ',
     figurePart(money(made.otherwise, purse)),
   ];
-  if (made.payback === null) return [...cost, ...against, ': so it is never paid back.'];
+  if (made.payback === null) return [...cost, ...against, ': at that, the trials are not paid back.'];
   const portions = portionsFigure(Math.ceil(made.payback), locale);
   return [...cost, ...against, ': paid back after ', figurePart(`${portions} portions`), '.'];
 }

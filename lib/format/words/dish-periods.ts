@@ -13,6 +13,7 @@ export const PERIODS = {
   estimate: 'estimate',
   waiting: 'The picture is being drawn.',
   pictureName: 'Price, plate cost and portions, period by period; the table below holds the same',
+  extraCaption: 'From zero: what one costs, and to how many guests it was given.',
   caption:
     'From zero: the upper line is the achieved net price, the lower one the plate cost, the pale band between them is what a portion leaves. A mark on top: something changed on the menu.',
   price: 'net price',
@@ -76,10 +77,13 @@ export function periodHeads(
 export function periodCells(
   row: PeriodFigures,
   events: readonly EventFigures[],
+  isExtra: boolean,
   purse: Purse,
 ): Readonly<Record<PeriodColumn, string>> {
   const { locale } = purse;
   const money = (amount: string | null, unknown: string) => (amount === null ? unknown : moneyFigure(amount, purse));
+  // nobody pays for an extra
+  const unknown = isExtra ? PERIODS.none : PERIODS.unknown;
   const month = periodName(row.month, locale);
   const happened = eventsWords(events, row, purse);
   if (!row.onSale) {
@@ -89,14 +93,19 @@ export function periodCells(
   }
   return {
     month,
-    price: money(row.netPrice, PERIODS.unknown),
+    price: money(row.netPrice, unknown),
     cost: `${money(row.plateCost, PERIODS.notCosted)}${row.estimated ? ` (${PERIODS.estimate})` : ''}`,
-    foodCost: row.foodCostPct === null ? PERIODS.unknown : perCentFigure(row.foodCostPct, locale),
-    leaves: money(row.margin, PERIODS.unknown),
+    foodCost: row.foodCostPct === null ? unknown : perCentFigure(row.foodCostPct, locale),
+    leaves: money(row.margin, unknown),
     sold: row.sold === 0 ? PERIODS.none : portionsFigure(row.sold, locale),
     share: row.share === null ? PERIODS.none : perCentFigure(row.share, locale),
     events: happened.join('; '),
   };
+}
+
+/** A run of periods in which a dish was not on the menu, as one row. */
+export function periodsOff(first: string, last: string, locale: string): string {
+  return first === last ? periodName(first, locale) : `${periodName(first, locale)} to ${periodName(last, locale)}`;
 }
 
 /** What happened on the menu on the days of a period, in words. */

@@ -97,6 +97,9 @@ export function dishHead(dish: DishFigures, locale: string): readonly Phrase[] {
   ];
 }
 
+/** From this share of the resamples on a class is settled, where the period before agrees. */
+const SETTLED = 0.9;
+
 /** star, settled in 99 of 100 resamples; or between which two. */
 export function standingPhrase(standing: Standing, locale: string): Phrase {
   const { class: own, classShares } = standing;
@@ -106,6 +109,8 @@ export function standingPhrase(standing: Standing, locale: string): Phrase {
   const share = figure((classShares[own] ?? 0) * 100, locale, 0);
   const other = otherClass(standing);
   if (other === null) return [...meaning, `, settled in ${share} of 100 resamples`];
+  if ((classShares[own] ?? 0) >= SETTLED)
+    return [...meaning, `, in ${share} of 100 resamples, but on the line in the period before`];
   const second = figure((classShares[other] ?? 0) * 100, locale, 0);
   return [...meaning, `, on the line: ${share} of 100 resamples, `, namePart(other), ` in ${second}`];
 }
@@ -191,6 +196,7 @@ export function dishSentences(dish: DishFigures, purse: Purse): Phrase {
 }
 
 function dearest({ bought, figures, given }: DishFigures, purse: Purse): Part[] {
+  if (figures && figures.plateCost === null) return halfKnown(figures, purse);
   const whole = figures?.plateCost ?? given?.perCover ?? null;
   const [first, second] = bought;
   if (first?.isEstimate && bought.length === 1)
@@ -215,6 +221,20 @@ function dearest({ bought, figures, given }: DishFigures, purse: Purse): Part[] 
     ? [', then ', namePart(second.item), ' with ', figurePart(money(second.cost, purse))]
     : [];
   return ['No price carries the plate: ', namePart(first.item), ' is ', ...of, ...next, '. '];
+}
+
+/** Of a plate of which a part is not known: how much is, and that the rest hangs on it. */
+function halfKnown(figures: NonNullable<DishFigures['figures']>, purse: Purse): Part[] {
+  const { floor, linesMissing, linesTotal } = figures;
+  if (linesMissing === null || linesTotal === null)
+    return ['It has no recipe and no estimate, so what it costs and leaves is not known.'];
+  const missing = `${countWord(linesMissing, purse.locale)} of its ${countWord(linesTotal, purse.locale)} lines ${linesMissing === 1 ? 'has' : 'have'} no cost`;
+  const known: Part[] = floor === null ? [] : ['The plate costs at least ', figurePart(money(floor, purse)), ': '];
+  return [
+    ...known,
+    known.length === 0 ? `${missing.charAt(0).toUpperCase()}${missing.slice(1)}` : missing,
+    ', so what it leaves is not known.',
+  ];
 }
 
 const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;

@@ -6,7 +6,8 @@ import { CLASS_MEANING, otherClass, type Standing } from './classes';
 
 export const PLANE = {
   name: 'Menu mix: share of portions against what a portion leaves; the same facts are in the table below',
-  choose: 'Choose a dish: point at a mark, or step into the picture and use the arrow keys; Escape lets go.',
+  choose:
+    'Choose a dish: point at a mark, or step into the picture and use the arrow keys; Enter opens the dish, Escape lets go.',
   chooseOnPhone: 'Touch a mark to read it.',
   shareAxis: 'share of portions, %',
   sections: 'Sections by shape',

@@ -3,6 +3,7 @@ import { cache } from 'react';
 import { dishAnswer } from '@/lib/answers/dish';
 import { dishCostAnswer } from '@/lib/answers/dish-cost';
 import { currentAsker } from '@/lib/session/asker';
+import { dishPage, pageQuery } from '../../../_ui/dish-page';
 
 /** What the address of a dish asks. Null: the only venue; what costs most is followed through the picture. */
 export interface DishAsked {
@@ -19,8 +20,7 @@ export function dishHref({
   item,
   follow = null,
 }: Omit<DishAsked, 'follow'> & { follow?: string | null }): Route {
-  const query = new URLSearchParams({ month, ...(venue && { venue }), ...(follow && { follow }) });
-  return `/menu/dishes/${encodeURIComponent(item)}?${query}` as Route;
+  return dishPage(item, pageQuery(month, venue, follow));
 }
 
 /** The answers of a request, each asked for once however many panels need it. */

@@ -59,7 +59,7 @@ export async function HeadPanel({ asked }: { asked: DishAsked }) {
       {answer.onSale ? (
         <>
           <DishSum terms={dishSum(answer, purse)} apart={isRoundedApart(answer)} />
-          <div className={menu.saying}>
+          <div className={styles.saying}>
             <p className={menu.lede}>
               <Said phrase={dishSentences(answer, purse)} />
             </p>

@@ -1,6 +1,7 @@
 import { currencySign } from '@/lib/format/money';
-import { eventsWords, periodCells, periodHeads } from '@/lib/format/words/dish-periods';
+import { eventsWords, periodHeads } from '@/lib/format/words/dish-periods';
 import { periodFacts } from '../../../../_ui/dish-periods/period-facts';
+import { periodRows } from '../../../../_ui/dish-periods/period-rows';
 import { PeriodsPicture } from '../../../../_ui/dish-periods/periods-picture';
 import { PeriodsTable } from '../../../../_ui/dish-periods/periods-table';
 import { periodsOf } from '../../asked';
@@ -12,11 +13,7 @@ export async function PeriodsPanel({ asked }: { asked: DishAsked }) {
   if (!dish.ok || !periods.ok) return null;
   const { answer } = dish;
   const purse = { currency: answer.currency, locale: periods.answer.locale };
-  const rows = answer.periods.map((row) => ({
-    key: row.month,
-    onSale: row.onSale,
-    cells: periodCells(row, answer.menuEvents, purse),
-  }));
+  const rows = periodRows(answer, purse);
   const path = `/api/v1/venues/${encodeURIComponent(answer.venue)}/months/${encodeURIComponent(asked.month)}`;
   return (
     <>

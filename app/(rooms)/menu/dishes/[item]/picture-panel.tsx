@@ -1,7 +1,7 @@
 import Link from 'next/link';
 import { TREE, treeCaption } from '@/lib/format/words/cost-tree';
 import { CostTree } from '../../../../_ui/cost-tree/cost-tree';
-import { boughtInAll, treeFacts } from '../../../../_ui/cost-tree/tree-facts';
+import { boughtInAll, isTree, treeFacts } from '../../../../_ui/cost-tree/tree-facts';
 import { treeLayout } from '../../../../_ui/cost-tree/tree-layout';
 import { TREE_SIZES } from '../../../../_ui/cost-tree/tree-size';
 import styles from '../../../../_ui/dish/dish.module.css';
@@ -31,8 +31,8 @@ export async function PicturePanel({ asked }: { asked: DishAsked }) {
   return (
     <div className={menu.sheet}>
       <figure>
-        {!working.ok || !facts || facts.parts.length === 0 ? (
-          <p className={menu.caption}>{TREE.nothing}</p>
+        {!working.ok || !facts || facts.parts.length === 0 || !isTree(facts) ? (
+          <p className={menu.caption}>{facts && facts.parts.length > 0 ? TREE.oneCost : TREE.nothing}</p>
         ) : (
           <>
             <CostTree facts={facts} followed={followed?.name ?? null} purse={purse} />
