@@ -6,6 +6,7 @@ import { ingredientShape, ingredientsShape, recipeShape, recipesShape } from './
 import { menuMixShape } from './menu-mix-shape';
 import { problemShape } from './problem';
 import { venuesShape } from './venues';
+import { weekShape } from './week-shape';
 import { yearShape } from './year-shape';
 
 const inPath = (name: string, description: string) => ({
@@ -97,6 +98,11 @@ export function openApi(more: Readonly<Record<string, object>> = {}): object {
         'One dish in depth: what it costs, leaves and takes, what changed and why, and through the periods.',
         [VENUE, MONTH, inPath('item', 'Name or number of a dish, set menu or extra.'), FORMAT],
         dishShape,
+      ),
+      '/venues/{venue}/months/{month}/week': get(
+        'A week at a glance, by day, beside the four weeks before and the same week of the year before.',
+        [VENUE, inPath('month', 'A week, 2026-W41; a month stands for its last one.'), FORMAT],
+        weekShape,
       ),
       '/venues/{venue}/months/{month}/year': get(
         'What the menu left through the eighteen months or periods up to this one, with the changes of the menu.',

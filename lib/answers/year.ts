@@ -8,7 +8,7 @@ import { salesDays } from '../db/load-sales';
 import { loadClosedThrough, loadVenue } from '../db/load-venue';
 import type { VenueName } from '../db/venues';
 import { moneyText } from '../format/money-text';
-import { noSalesForYear, noSuchSection, yearOfWhat } from '../format/words/problems';
+import { noSalesToTell, noSuchSection, yearOfWhat } from '../format/words/problems';
 import type { PeriodMix } from '../model/mix/period-mix';
 import { sectionsOf } from '../model/offered';
 import { menuMix } from '../reports/menu-mix';
@@ -41,7 +41,7 @@ export async function yearAnswer(asker: Asker, asked: YearAsked): Promise<Answer
   if (!venue.ok) return venue;
   const { settings, closedThrough, menuPrices, sold } = await statedIn(db, asker, venue.answer);
   const [first, latest] = [sold[0], sold.at(-1)];
-  if (first === undefined || latest === undefined) return refused(404, noSalesForYear);
+  if (first === undefined || latest === undefined) return refused(404, noSalesToTell);
   const calendar = settings.periods;
   const found =
     asked.month === null

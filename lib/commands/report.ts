@@ -8,6 +8,8 @@ import { dishFile } from '../answers/dish-file';
 import { menuMixAnswer } from '../answers/menu-mix';
 import { menuMixFile } from '../answers/menu-mix-file';
 import type { Answered } from '../answers/problem';
+import { weekAnswer } from '../answers/week';
+import { weekFile } from '../answers/week-file';
 import { yearAnswer } from '../answers/year';
 import { yearFile } from '../answers/year-file';
 import { reportCsv } from '../format/report-csv';
@@ -27,6 +29,7 @@ import { dishCostSheet } from './dish-cost-sheet';
 import { dishSheet } from './dish-sheet';
 import { dishCostsTable, menuMixTable } from './plain-tables';
 import { complain, run, wrongUse } from './run';
+import { weekTable } from './week-table';
 import { writeReport } from './write-report';
 import { yearTable } from './year-table';
 
@@ -93,6 +96,7 @@ const REPORTS: Readonly<Record<string, (asked: Asked) => Promise<Answered<Writte
   'dish-cost': async (asked) =>
     written(await dishCostAnswer(currentAsker(), ofItem(asked)), dishCostFile, dishCostSheet),
   year: async (asked) => written(await yearAnswer(currentAsker(), asked), yearFile, yearTable),
+  week: async (asked) => written(await weekAnswer(currentAsker(), asked), weekFile, weekTable),
 };
 
 /** The period by its name; null where none is named. */

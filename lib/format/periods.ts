@@ -25,6 +25,32 @@ export function dayName(isoDay: string, locale: string): string {
   return dated(isoDay, locale, { day: 'numeric', month: 'long', year: 'numeric' }) ?? isoDay;
 }
 
+/** The days of a span, both ends included: 19 to 25 October 2026, 26 October to 1 November 2026. */
+export function spanName(first: string, last: string, locale: string): string {
+  const [from, to] = [parseDay(first), parseDay(last)];
+  if (from === null || to === null) return `${first} to ${last}`;
+  const parts = {
+    day: 'numeric',
+    month: 'long',
+    year: 'numeric',
+    calendar: 'gregory',
+    numberingSystem: 'latn',
+  } as const;
+  const format = new Intl.DateTimeFormat(spoken(locale), { ...parts, timeZone: 'UTC' });
+  return format.formatRange(dateOfDay(from), dateOfDay(to)).replace(/\s*\u2013\s*/, ' to ');
+}
+
+/** 2026-10-19 as Mon 19 Oct. */
+export function weekdayName(isoDay: string, locale: string): string {
+  return dated(isoDay, locale, { weekday: 'short', day: 'numeric', month: 'short' })?.replace(',', '') ?? isoDay;
+}
+
+/** 2026-10-19 as Mon, and 19 Oct. */
+export function weekdayLabel(isoDay: string, locale: string): { readonly short: string; readonly day: string } {
+  const short = dated(isoDay, locale, { weekday: 'short' }) ?? isoDay;
+  return { short, day: dated(isoDay, locale, { day: 'numeric', month: 'short' }) ?? isoDay };
+}
+
 /** 2026-10 as October 2026; a text that is no month is handed back as it is. */
 export function monthName(month: string, locale: string): string {
   return dated(`${month}-01`, locale, { month: 'long', year: 'numeric' }) ?? month;

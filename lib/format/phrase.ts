@@ -23,3 +23,8 @@ export function capitalised([first, ...rest]: Phrase): Phrase {
 export function plainText(phrase: Phrase): string {
   return phrase.map((part) => (typeof part === 'string' ? part : 'figure' in part ? part.figure : part.name)).join('');
 }
+
+/** A text with a capital letter first, as sentences begin. */
+export function capital(text: string): string {
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+}

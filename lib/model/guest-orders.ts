@@ -8,7 +8,7 @@ import { isOnMenu } from './menu-price';
 import { isOffered, itemSection } from './offered';
 
 /** The channel whose guests have covers. */
-const SEATED = 'dine_in';
+export const SEATED = 'dine_in';
 
 /**
  * The days on which more food was served at the tables than the guests could have ordered: portions, paid and comps, above covers *

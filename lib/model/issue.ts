@@ -43,6 +43,7 @@ export const ISSUE_CODES = [
   'no-grade', // hands-on minutes without a grade. facts: minutes
   'no-labour-rate', // minutes of a grade that has no cost per hour that day. facts: recipe
   'unknown-allergen', // a declared word that is on no list, so that nothing can be said of any allergen. facts: word
+  'covers-missing', // about: the period. days with sales at the tables without covers: no spend per cover of them. facts: days
   'no-covers', // extras are given per cover, and days with sales have no covers. facts: days
   'cycle', // facts: loop[] of names, first repeated last
   'no-recipe', // sold or on the menu, neither recipe nor estimate

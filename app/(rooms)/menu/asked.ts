@@ -14,7 +14,7 @@ export interface Asked {
 export type Query = Readonly<Record<string, string | string[] | undefined>>;
 
 /** One value of the query; where it was given twice, the first. */
-export function asked(query: Query, name: 'venue' | 'month' | 'section' | 'follow'): string | null {
+export function asked(query: Query, name: 'venue' | 'month' | 'section' | 'follow' | 'week'): string | null {
   const value = query[name];
   return (Array.isArray(value) ? value[0] : value) || null;
 }

@@ -1,6 +1,7 @@
 import type { Route } from 'next';
 import Link from 'next/link';
 import { SHELL } from '@/lib/format/words/shell';
+import { WEEK } from '@/lib/format/words/week';
 import { YEAR } from '@/lib/format/words/year';
 import { type Asked, viewHref } from './asked';
 import styles from './view-links.module.css';
@@ -10,6 +11,7 @@ const VIEWS = [
   { path: '/menu', name: SHELL.mixView },
   { path: '/menu/dishes', name: SHELL.dishesView },
   { path: '/menu/year', name: YEAR.view },
+  { path: '/menu/week', name: WEEK.view },
 ] as const satisfies readonly { path: Route; name: string }[];
 
 /** Where a view stands in the line. */

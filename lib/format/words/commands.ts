@@ -5,6 +5,7 @@ export const reportUsage = `npm run report -- menu-mix | dish-costs --month 2026
 npm run report -- dish --item NAME --month 2026-10 [options]
 npm run report -- dish-cost --item NAME [--date 2026-10-31] [options]
 npm run report -- year [--month 2026-10] [options]
+npm run report -- week [--month 2026-W43] [options]
 
   menu-mix         what sells and what leaves, and how sure that is
   dish-costs       what each dish costs and leaves, by channel
@@ -12,6 +13,8 @@ npm run report -- year [--month 2026-10] [options]
                    eighteen periods (a line each as files)
   dish-cost        what one dish, component, set menu, extra or ingredient costs on a day, line by line
   year             what the menu left through the last eighteen months, with its changes; left out: up to the latest
+  week             covers, spend per cover, portions and what was left, by day, against the four weeks before and the
+                   year before, and what did not sell; left out: the latest week whose sales are all in
 
 ${PERIODS}
   --item NAME      which dish (dish), or what dish-cost works out

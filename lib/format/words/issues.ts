@@ -112,6 +112,8 @@ const SENTENCES: Readonly<Record<IssueCode, (about: string, facts: Facts) => str
     `Something in ${about} declares “${one(f, 'word')}”, which is no allergen that is known, so nothing is shown as free of anything. Write milk, eggs, gluten, wheat, nuts, almonds or another of the list in contains or may_contain of ingredients.csv.`,
   'no-covers': (about, f) =>
     `${about} is given to every guest, and ${counted(one(f, 'days'), 'day', 'days')} with sales have no covers. Add them to covers.csv.`,
+  'covers-missing': (about, f) =>
+    `${counted(one(f, 'days'), 'day', 'days')} of ${about} with sales at the tables ${f.days === 1 ? 'has' : 'have'} no covers, and ${f.days === 1 ? 'is' : 'are'} in no spend per cover. Add them to covers.csv.`,
   cycle: (_, f) => `A recipe leads back to itself: ${many(f, 'loop').join(', then ')}. Take one of these lines out.`,
   'no-recipe': (about) =>
     `${about} has neither a recipe nor an estimated cost. Add its lines, or an estimated_cost in recipes.csv.`,

@@ -2,7 +2,7 @@ import { PROVISIONAL_BELOW } from '../../model/mix/mix-totals';
 import { figure, perCent } from '../figures';
 import { type Purse, wholeMoney } from '../money';
 import { periodName } from '../periods';
-import { figurePart, namePart, type Part, type Phrase } from '../phrase';
+import { capital, figurePart, namePart, type Part, type Phrase } from '../phrase';
 import { countWord, portions, portionsFigure } from '../portions';
 import { MODEL_SOURCE, type Standing } from './classes';
 import { shortNames } from './short-names';
@@ -127,8 +127,6 @@ function certainty(mix: MixFigures, locale: string): Part[] {
   const count = capital(countWord(doubtful.length, locale));
   return [` ${count} dishes are on the line, `, namePart(most.item), ' most of all.'];
 }
-
-const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 
 /** What was sold in the venue under names that nobody knows, the largest by name. A section says nothing of it: it may not be its own. */
 function waits({ section, waiting, totals }: MixFigures, locale: string): Part[] {

@@ -128,7 +128,7 @@ export function databaseTrouble(sentence: string): ProblemWords {
   return { title: 'The database cannot be used', detail: sentence };
 }
 
-export const noSalesForYear: ProblemWords = {
+export const noSalesToTell: ProblemWords = {
   title: 'No sales yet',
   detail: 'Nothing has been sold yet, so there is no period to tell of. Load sales.csv: npm run load -- FOLDER',
 };
@@ -137,5 +137,16 @@ export function yearOfWhat(period: string): ProblemWords {
   return {
     title: 'The year of what?',
     detail: `A year is told in months, or in the periods of the venue’s calendar, and “${period}” is neither. Name the last one: 2026-10.`,
+  };
+}
+
+export function whichWeek(period: string): ProblemWords {
+  return { title: 'Which week?', detail: `“${period}” is no week. Name one, 2026-W41, or a month for its last one.` };
+}
+
+export function noWeekIn(period: string): ProblemWords {
+  return {
+    title: 'No week with sales',
+    detail: `No week that begins in ${period} has sales. Name another one: 2026-W41.`,
   };
 }

@@ -2,7 +2,7 @@ import { PROVISIONAL_BELOW } from '../../model/mix/mix-totals';
 import { perCent } from '../figures';
 import { type Purse, wholeMoney } from '../money';
 import { monthName, periodName } from '../periods';
-import { figurePart, type Part, type Phrase } from '../phrase';
+import { capital, figurePart, type Part, type Phrase } from '../phrase';
 import { countWord, portions } from '../portions';
 
 export const YEAR = {
@@ -56,7 +56,6 @@ export interface YearRow {
 }
 
 const isMonth = (period: string): boolean => /^\d{4}-\d{2}$/.test(period);
-const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 
 export function yearTitle(period: string): string {
   return `${YEAR.title} to ${period}`;

@@ -65,3 +65,21 @@ export function sumOfTotals(totals: readonly MixTotals[]): MixTotals {
     margin: known((each) => each.margin),
   };
 }
+
+/** The mean of several periods: their sums over their number; the food-cost % is that of all together. */
+export function meanOfTotals(totals: readonly MixTotals[]): MixTotals {
+  const sums = sumOfTotals(totals);
+  const count = Math.max(1, totals.length);
+  const over = (sum: number | null): number | null => (sum === null ? null : sum / count);
+  return {
+    sold: sums.sold / count,
+    comps: sums.comps / count,
+    revenue: over(sums.revenue),
+    costedSold: sums.costedSold / count,
+    costedRevenue: sums.costedRevenue / count,
+    estimatedSold: sums.estimatedSold / count,
+    plateCost: over(sums.plateCost),
+    foodCost: sums.foodCost,
+    margin: over(sums.margin),
+  };
+}

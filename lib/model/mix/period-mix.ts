@@ -17,8 +17,10 @@ export interface MixFigures {
 export interface MixedItem {
   readonly id: ItemId;
   readonly item: string;
+  readonly section: string | null;
   readonly sold: number;
   readonly daysOnSale: number;
+  readonly margin: number | null;
 }
 
 /** A period with the mix of its menu. */
