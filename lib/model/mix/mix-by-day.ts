@@ -2,7 +2,7 @@ import { addDays, type Day } from '../../core/days';
 import type { CostedPeriod } from '../costed-period';
 import { SEATED } from '../guest-orders';
 import { rowRevenue } from '../item-figures';
-import { contributionByDay } from './mix-days';
+import { moneyByDay } from './mix-days';
 import type { MixedItem, PeriodMix } from './period-mix';
 import { sectionNodes } from './section';
 import { sectionDays } from './section-days';
@@ -32,7 +32,7 @@ export function mixByDay({ costed, mix }: Pick<PeriodMix, 'costed' | 'mix'>): re
   const trading = sectionDays(costed, nodes);
   const isKnown = new Set(mix.items.flatMap(({ id, margin }) => (margin === null ? [] : (nodeOf.get(id) ?? []))));
   const known = nodes.filter((node) => isKnown.has(node));
-  const left = contributionByDay(costed, known, trading);
+  const left = moneyByDay(costed, known, trading).contribution;
   const rowOf = new Map(trading.days.map((day, row) => [day, row]));
   const sumOf = (table: Float64Array, row: number, width: number): number =>
     table.subarray(row * width, (row + 1) * width).reduce((sum, each) => sum + each, 0);

@@ -5,7 +5,7 @@ import type { WaitingInPeriod } from '../waiting-sales';
 import type { MixTotals } from './mix-totals';
 
 /** What is told through several periods of the mix of each: a part of what the mix by itself says. */
-export interface MixFigures {
+export interface MixOfPeriod {
   readonly totals: MixTotals;
   readonly thresholds: { readonly margin: number | null };
   readonly coverage: number | null;
@@ -27,5 +27,5 @@ export interface MixedItem {
 export interface PeriodMix {
   readonly period: Period;
   readonly costed: CostedPeriod;
-  readonly mix: MixFigures;
+  readonly mix: MixOfPeriod;
 }
