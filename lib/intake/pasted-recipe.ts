@@ -1,5 +1,5 @@
 import type { PastedRecipe, RecipeQuestion } from '../model/pasted-recipe';
-import type { LineStyle } from './line/spoken-amount';
+import type { LineStyle } from './line/plain-amount';
 import { htmlText, looksLikeHtml } from './recipe/html-text';
 import { recipeInData } from './recipe/recipe-data';
 import { recipeInText } from './recipe/recipe-text';

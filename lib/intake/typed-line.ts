@@ -1,61 +1,18 @@
 import { unitNamed } from '../core/units';
-import type { LineQuestion, StatedAmount, TypedLine } from '../model/line-question';
+import { type LineQuestion, lineQuestion, type StatedAmount, type TypedLine } from '../model/line-question';
 import { withoutBrackets } from './line/brackets';
 import { laterAmount } from './line/later-amount';
+import { otherAmount } from './line/other-amount';
+import { placedAmount } from './line/placed-amount';
+import { approximate, type LineStyle, plainAmount } from './line/plain-amount';
 import { plainLine } from './line/plain-line';
 import { bracketRemark, NO_REMARKS, tailRemark, together } from './line/remarks';
-import { approximate, type LineStyle, plainAmount, type SpokenAmount, spokenAmount } from './line/spoken-amount';
-import { type SpokenName, spokenName, takenFrom, trimmed } from './line/spoken-name';
-import { leadingUnit, measureWord } from './line/unit-words';
+import type { SpokenAmount } from './line/spoken-amount';
+import { type SpokenName, spokenName, trimmed } from './line/spoken-name';
+import { measureWord } from './line/unit-words';
 
-const asked = (
-  code: LineQuestion['code'],
-  facts: LineQuestion['facts'] = {},
-  proposal: StatedAmount | null = null,
-): LineQuestion => ({ code, facts, proposal });
-
-/** The amount of a line, wherever it stands, and the words around it: what is before it comes first. */
-interface Placed {
-  readonly amount: SpokenAmount | null;
-  readonly use: readonly string[];
-  readonly part: string | null;
-  readonly words: string;
-}
-
-function place(text: string, style: LineStyle): Placed {
-  const leading = spokenAmount(text, style);
-  if (leading) return { amount: leading, use: [], part: null, words: leading.rest };
-  const from = takenFrom(text);
-  if (from) {
-    const amount = spokenAmount(from.from, style);
-    return { amount, use: from.use, part: from.part, words: amount ? amount.rest : from.from };
-  }
-  const word = leadingUnit(text, style.measures);
-  if (word?.measure && / of /i.test(text.slice(0, text.length - word.rest.length))) {
-    const amount = { ...word, quantity: 1, upTo: null, size: null, others: [] }; // "pinch of salt" is one
-    return { amount, use: [], part: null, words: word.rest };
-  }
-  const later = laterAmount(text, style);
-  if (!later) return { amount: null, use: [], part: null, words: text };
-  return { amount: later.amount, use: [], part: null, words: `${later.before}, ${later.amount.rest}` };
-}
-
-const NEAR_ENOUGH = 0.01; // 450 g (1 lb) are one amount
-
-function sameAmount(amount: SpokenAmount, other: StatedAmount, style: LineStyle): boolean {
-  const [one, two] = [unitNamed(amount.unit, style.measures), unitNamed(other.unit, style.measures)];
-  if (!one || !two || one.base !== two.base || amount.measure) return false;
-  return Math.abs((other.quantity * two.size) / (amount.quantity * one.size) - 1) <= NEAR_ENOUGH;
-}
-
-function otherAmount(amount: SpokenAmount, other: StatedAmount, pack: boolean, style: LineStyle): LineQuestion[] {
-  if (pack || amount.measure) {
-    const facts = { count: amount.quantity, size: other.quantity, unit: other.unit };
-    return [asked('pack-size', facts, { quantity: amount.quantity * other.quantity, unit: other.unit })];
-  }
-  const words = `${other.quantity} ${other.unit}`;
-  return sameAmount(amount, other, style) ? [] : [asked('two-quantities', { other: words }, other)];
-}
+/** Longer than any line of one ingredient: a paragraph is not taken apart. */
+const LINE_LIMIT = 400;
 
 /**
  * One ingredient line as a cook types it: "250 g double cream", "zest of 4 lemons", "butter, 100 g, softened", "1 (14 oz) can condensed
@@ -64,9 +21,10 @@ function otherAmount(amount: SpokenAmount, other: StatedAmount, pack: boolean, s
  * ingredient has to explain (settledLine). Units by lib/core/units, in which a bare cup, tbsp or tsp follows the venue.
  */
 export function typedLine(written: string, style: LineStyle): TypedLine {
+  if (written.length > LINE_LIMIT) return unread(written, lineQuestion('line-too-long', { limit: LINE_LIMIT }));
   const plain = plainLine(written);
   const { text, inside } = withoutBrackets(plain);
-  const { amount, use, part, words } = place(text, style);
+  const { amount, use, part, words } = placedAmount(text, style);
   const [first = '', ...tail] = words.split(/[,;] ?|: | - /);
   const named = spokenName(trimmed(first));
   const bracketed = inside.map((inner) => ({ inner, stated: plainAmount(approximate(inner).rest, style) }));
@@ -78,7 +36,10 @@ export function typedLine(written: string, style: LineStyle): TypedLine {
     { ...NO_REMARKS, use: [...use, ...named.use], alternatives: named.alternatives },
     ...(named.preparation === null ? [] : [named.preparation]).map(tailRemark),
     { ...NO_REMARKS, notes: named.note === null ? [] : [named.note] },
-    ...bracketed.filter(({ stated }) => !(amount && stated)).map(({ inner }) => bracketRemark(inner)),
+    { ...NO_REMARKS, notes: (amount?.others ?? []).map(({ quantity, unit }) => `${quantity} ${unit}`) },
+    ...bracketed.map(({ inner, stated }) =>
+      amount && stated ? { ...NO_REMARKS, notes: [inner] } : bracketRemark(inner),
+    ),
     ...tail.map(tailRemark),
   ]);
   const isPack = /^[\d\s./,-]+\(/.test(plain) && amount?.unit === 'each';
@@ -88,14 +49,14 @@ export function typedLine(written: string, style: LineStyle): TypedLine {
     ...nameQuestions(plain, named, amount),
     ...(amount?.questions ?? []),
     ...(amount ? others.flatMap((other) => otherAmount(amount, other, isPack, style)) : []),
-    ...(further ? [asked('more-quantities', { other: further.words })] : []),
-    ...(remarks.alternatives.length > 0 ? [asked('alternatives', { names: remarks.alternatives })] : []),
-    ...(uses.length > 1 ? [asked('two-uses', { uses })] : []),
+    ...(further ? [lineQuestion('more-quantities', { other: further.words })] : []),
+    ...(remarks.alternatives.length > 0 ? [lineQuestion('alternatives', { names: remarks.alternatives })] : []),
+    ...(uses.length > 1 ? [lineQuestion('two-uses', { uses })] : []),
     ...remarks.questions,
   ];
   const stated = amount === null || Number.isNaN(amount.quantity) ? null : amount;
   const counted = stated !== null && (stated.measure || unitNamed(stated.unit, style.measures)?.base === 'each');
-  const partOf = part ?? named.part;
+  const partOf = part ?? named.part ?? remarks.part[0] ?? null;
   return {
     written,
     quantity: stated?.quantity ?? null,
@@ -116,14 +77,34 @@ export function typedLine(written: string, style: LineStyle): TypedLine {
 }
 
 function nameQuestions(plain: string, named: SpokenName, amount: SpokenAmount | null): readonly LineQuestion[] {
-  if (!/[\p{L}\p{N}]/u.test(plain)) return [asked('nothing-read')];
+  if (!/[\p{L}\p{N}]/u.test(plain)) return [lineQuestion('nothing-read')];
   const wordAlone = amount !== null && !amount.measure && measureWord(named.name) !== null; // "2 cloves", but of what
   return [
-    ...(named.name === '' || wordAlone ? [asked('no-name')] : []),
-    ...(amount === null ? [asked('no-quantity', { written: plain })] : []),
-    ...(named.several ? [asked('two-things', { written: named.name })] : []),
-    ...(named.optional ? [asked('optional')] : []),
-    ...(named.more === null ? [] : [asked('and-more', { written: named.more })]),
-    ...(named.perPortion === null ? [] : [asked('per-portion', { written: named.perPortion })]),
+    ...(named.name === '' || wordAlone ? [lineQuestion('no-name')] : []),
+    ...(amount === null ? [lineQuestion('no-quantity', { written: plain })] : []),
+    ...(named.several ? [lineQuestion('two-things', { written: named.name })] : []),
+    ...(named.optional ? [lineQuestion('optional')] : []),
+    ...(named.more === null ? [] : [lineQuestion('and-more', { written: named.more })]),
+    ...(named.perPortion === null ? [] : [lineQuestion('per-portion', { written: named.perPortion })]),
   ];
+}
+
+function unread(written: string, question: LineQuestion): TypedLine {
+  return {
+    written,
+    quantity: null,
+    upTo: null,
+    unit: null,
+    measure: false,
+    as: 'prepared',
+    name: '',
+    size: null,
+    use: null,
+    part: null,
+    preparation: null,
+    note: null,
+    alternatives: [],
+    certain: false,
+    questions: [question],
+  };
 }

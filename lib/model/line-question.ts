@@ -3,6 +3,7 @@
  * proposal; none is settled by a guess.
  */
 export const LINE_QUESTIONS = [
+  'line-too-long', // facts: limit (characters)
   'nothing-read', // there is no word in it
   'no-name', // an amount of nothing
   'no-quantity', // salt to taste. facts: written
@@ -14,15 +15,16 @@ export const LINE_QUESTIONS = [
   'odd-fraction', // 5/6 may be five to six. facts: written
   'named-measure', // a leaf, a can: how much is one? facts: measure
   'unit-spelling', // facts: written, read
+  'no-unit', // 500 cream: grams? facts: quantity
   'which-unit', // a bare pint or fluid ounce where the kitchen measures are metric. facts: unit, read, otherwise
   'pack-size', // 1 (14 oz) can. facts: count, size, unit
-  'two-quantities', // 250 g (9 oz): two amounts of one thing that differ, or that only a density compares. facts: other
+  'two-quantities', // 500 g (1 lb), 1 cup (125 g): they differ, or the weight says more than the first. facts: other
   'more-quantities', // a further amount later in the line. facts: other
   'alternatives', // milk or cream. facts: names[]
   'two-things', // salt and pepper; words after a comma that may be another thing. facts: written
   'two-uses', // zest and juice of a lemon. facts: uses[]
   'optional', // nobody knows whether it is in the dish
-  'per-portion', // 2 tomatoes per person: of how many? facts: written
+  'per-portion', // 2 figs per person, 1 g per kg: of how much? facts: written
   'and-more', // plus extra for dusting. facts: written
 ] as const;
 
@@ -39,6 +41,14 @@ export interface LineQuestion {
   readonly facts: Readonly<Record<string, string | number | readonly string[]>>;
   /** What may be meant instead of what was read; null where the line itself holds the proposal, or there is none. */
   readonly proposal: StatedAmount | null;
+}
+
+export function lineQuestion(
+  code: LineQuestionCode,
+  facts: LineQuestion['facts'] = {},
+  proposal: StatedAmount | null = null,
+): LineQuestion {
+  return { code, facts, proposal };
 }
 
 /** An ingredient line as it was understood. What is not certain stands in `questions`; there are none in a line that is. */

@@ -24,10 +24,12 @@ describe('lineQuestionWords', () => {
 
   test.each(LINE_QUESTIONS)('lineQuestionWords(%s) is a sentence without a gap', (code) => {
     const facts = {
+      limit: 300,
       written: 'w',
       word: 'w',
       measure: 'm',
       unit: 'u',
+      quantity: 60,
       read: 1,
       otherwise: 2,
       from: 1,

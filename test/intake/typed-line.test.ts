@@ -37,6 +37,11 @@ describe('typedLine: what is certain', () => {
     ['4 us tbsp rum', 4, 'us tbsp', 'rum'],
     ['400 ml can coconut milk', 400, 'ml', 'coconut milk'],
     ['450 g (1 lb) plums', 450, 'g', 'plums'],
+    ['1 lb 4 oz plums', 1.25, 'lb', 'plums'],
+    ['1 lb (16 oz) butter', 1, 'lb', 'butter'],
+    ['1 x vanilla pod', 1, 'each', 'vanilla pod'],
+    ['49 figs', 49, 'each', 'figs'],
+    ['100g 70% dark chocolate', 100, 'g', '70% dark chocolate'],
     ['100 g dark chocolate (70 %)', 100, 'g', 'dark chocolate'],
   ])('typedLine(%s)', (text, quantity, unit, name) => {
     const line = read(text);
@@ -59,6 +64,8 @@ describe('typedLine: what is certain', () => {
     expect(read('Juice of 1 lime')).toMatchObject({ use: 'juice', name: 'lime', certain: true });
     expect(read('4 lemons, finely zested')).toMatchObject({ use: 'zest', name: 'lemons', certain: true });
     expect(read('20 g lemon zest')).toMatchObject({ use: 'zest', name: 'lemon', as: 'prepared', certain: true });
+    expect(read('juice 1 lemon')).toMatchObject({ quantity: 1, use: 'juice', name: 'lemon' });
+    expect(read('1 lemon (zest)')).toMatchObject({ use: 'zest', certain: true });
     expect(read('400 g pineapple, juice reserved').use).toBeNull();
   });
 
@@ -68,6 +75,8 @@ describe('typedLine: what is certain', () => {
     expect(read('180 g egg white')).toMatchObject({ quantity: 180, unit: 'g', name: 'egg', part: 'white' });
     expect(read('3 whites')).toMatchObject({ name: 'egg', part: 'white' });
     expect(read('1 white onion')).toMatchObject({ name: 'white onion', part: null });
+    expect(read('1 vanilla pod, seeds only')).toMatchObject({ part: 'seeds', as: 'prepared', certain: true });
+    expect(read('1 vanilla pod (seeds)')).toMatchObject({ part: 'seeds', note: 'seeds', certain: true });
     expect(read('seeds of 1 vanilla pod')).toMatchObject({ name: 'vanilla pod', part: 'seeds' });
     expect(read('2 extra-large eggs')).toMatchObject({ size: 'extra-large', unit: 'each', name: 'eggs' });
   });
@@ -98,6 +107,11 @@ describe('typedLine: what is asked', () => {
     ['2 qts water', ['unit-spelling']],
     ['2 T butter', ['unit-spelling']],
     ['½ pt cream', ['which-unit']],
+    ['500 cream', ['no-unit']],
+    ['cream 50', ['no-unit']],
+    ['1kg/2lb 4oz plums', ['two-quantities']],
+    ['1 lb (500 g) plums', ['two-quantities']],
+    ['1 g of salt per kg', ['per-portion']],
     ['1 8oz cream cheese', ['pack-size']],
     ['2 x 400 g tins peaches', ['pack-size']],
     ['1 (14 oz) can condensed milk', ['named-measure', 'pack-size']],
@@ -158,6 +172,18 @@ describe('typedLine: what is asked', () => {
     expect(read('1 imperial pint cream').certain).toBe(true);
   });
 
+  test('typedLine(12 g gelatine (6 leaves)) goes by the weight and keeps the leaves as a note', () => {
+    expect(read('12 g gelatine (6 leaves)')).toMatchObject({
+      quantity: 12,
+      unit: 'g',
+      note: '6 leaves',
+      certain: true,
+    });
+    expect(read('200 g/1 cup sugar')).toMatchObject({ quantity: 200, note: '1 cup', certain: true });
+    expect(read('1 cup (200 g, level) sugar')).toMatchObject({ quantity: 1, note: '200 g, level', certain: false });
+    expect(read('1 cup (200 g) sugar').questions[0]?.proposal).toEqual({ quantity: 200, unit: 'g' });
+  });
+
   test('typedLine(500 g (1 lb)) asks, for they are a tenth apart; 450 g (1 lb) are not', () => {
     expect(codes(read('500 g (1 lb) plums'))).toEqual(['two-quantities']);
     expect(read('500 g (1 lb) plums').questions[0]?.proposal).toEqual({ quantity: 1, unit: 'lb' });
@@ -198,7 +224,7 @@ describe('typedLine: any text', () => {
         const line = { ...any, part: any.use === null ? any.part : null };
         const again = typedLine(lineText(line), US);
         expect(again).toMatchObject(line);
-        expect(again.certain).toBe(true);
+        expect(again.certain).toBe(line.unit !== 'each' || line.quantity < 50);
       }),
       { numRuns: 500 },
     );
@@ -260,9 +286,28 @@ describe('typedLine: any text', () => {
     );
   });
 
-  test('typedLine(a long line) takes no time', () => {
+  test('typedLine(a long line) takes no time, and one of over 400 characters is not taken apart', () => {
     const begun = performance.now();
-    for (const piece of ['1 ', '(', 'a, ', '1/', 'or ', 'chopped ', '- ', '1-', 'x']) read(piece.repeat(2000));
+    for (const piece of [
+      '1 ',
+      '(',
+      'a, ',
+      '1/',
+      'or ',
+      'chopped ',
+      '- ',
+      '1-',
+      'x',
+      '1 lb ',
+      '1 g/',
+      'zest, ',
+      'plus 1 g ',
+    ]) {
+      const text = piece.repeat(400).slice(0, 400);
+      expect(codes(read(text))).not.toContain('line-too-long');
+      expect(codes(read(`${text}1`))).toEqual(['line-too-long']);
+      expect(read(`${text}1`)).toMatchObject({ written: `${text}1`, quantity: null, name: '' });
+    }
     expect(performance.now() - begun).toBeLessThan(2000);
   });
 });

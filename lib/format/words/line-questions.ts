@@ -12,6 +12,8 @@ const number = (facts: Facts, name: string): string => String(Number(Number(fact
 
 /** What is asked about a line as it was typed: what was read, and what has to be said. */
 const SENTENCES: Readonly<Record<LineQuestionCode, (facts: Facts) => string>> = {
+  'line-too-long': (f) =>
+    `This is longer than ${number(f, 'limit')} characters. Give each ingredient a line of its own.`,
   'nothing-read': () => 'There is nothing in this line. Write what goes in, such as 250 g double cream.',
   'no-name': () => 'How much is clear, but of what? Add the ingredient.',
   'no-quantity': () => 'How much of it? A line without a quantity costs nothing that is known.',
@@ -28,6 +30,7 @@ const SENTENCES: Readonly<Record<LineQuestionCode, (facts: Facts) => string>> = 
   'named-measure': (f) =>
     `How much is one ${one(f, 'measure')}? Weigh one and add it to the ingredient’s measures, or write the weight here.`,
   'unit-spelling': (f) => `“${one(f, 'written')}” is read as ${one(f, 'read')}. Is that what was meant?`,
+  'no-unit': (f) => `${number(f, 'quantity')} of what: pieces, grams, millilitres? Write the unit.`,
   'which-unit': (f) =>
     `“${one(f, 'unit')}” is read as ${one(f, 'read')}. If it is the larger or smaller one, write ${one(f, 'otherwise')}.`,
   'pack-size': (f) =>
@@ -40,7 +43,8 @@ const SENTENCES: Readonly<Record<LineQuestionCode, (facts: Facts) => string>> = 
   'two-uses': (f) =>
     `Both ${listed(f, 'uses', 'and')} are taken from it. Its cost belongs to one line; which use is this?`,
   optional: () => 'It may be left out. Does it go into this dish?',
-  'per-portion': (f) => `“${one(f, 'written')}”: for how many is the recipe? Write the quantity for all of it.`,
+  'per-portion': (f) =>
+    `“${one(f, 'written')}”: how many or how much is that? Write the quantity for all of the recipe.`,
   'and-more': (f) => `“${one(f, 'written')}”: how much more? Make it a line of its own, or leave it out.`,
 };
 

@@ -1,4 +1,5 @@
-import { type LineStyle, plainAmount, type SpokenAmount, spokenAmount } from './spoken-amount';
+import { type LineStyle, plainAmount } from './plain-amount';
+import { type SpokenAmount, spokenAmount } from './spoken-amount';
 
 const NUMBER =
   /(?<![\p{L}\p{N}./-])(?:\d[\d.,/ -]*\d|\d|(?<!and )half\b|one\b|a (?=pinch|few|handful|splash|dash|knob))/giu;

@@ -36,16 +36,22 @@ const USE_WORD = /\b(zested|zest|juiced|juice|rind|peel|flesh|pulp)\b/gi;
 const USE_ALONE =
   /^(?:(?:zested|zest|juiced|juice|rind|peel|flesh|pulp|finely|coarsely|freshly|grated|pared|squeezed|strained|only|and|&),? ?)+$/i;
 const USE_OF =
-  /^(?:(?:finely|freshly|coarsely) )?(?:(?:grated|squeezed|pared|strained) )?((?:zest|juice|rind|peel|flesh|pulp)(?:(?:,? (?:and|&) |, ?)(?:zest|juice|rind|peel|flesh|pulp))*) (?:of|from) (.+)$/i;
+  /^(?:(?:finely|freshly|coarsely) )?(?:(?:grated|squeezed|pared|strained) )?((?:zest|juice|rind|peel|flesh|pulp)(?:(?:,? (?:and|&) |, ?)(?:zest|juice|rind|peel|flesh|pulp))*)(?: (?:of|from)| (?=\d)) ?(.+)$/i;
 const PARTS: Readonly<Record<string, string>> = { yolk: 'yolk', white: 'white', seed: 'seeds', husk: 'husk' };
 const PART_OF = /^(yolk|white|seed|husk)s? (?:of|from) (.+)$/i;
 const EGG_PART = /^(?:(.*\b)?eggs?[ -])(yolk|white)s?$|^(yolk)s?$|^(white)s$/i;
-const PER = / ((?:per|for each|a) (?:person|serving|portion|guest|head|cover|plate))$/i;
+const PER = / ((?:per|for each) \S.*|a (?:person|serving|portion|guest|head|cover|plate))$/i;
 
 /** The uses that words speak of which say nothing else: "zested and juiced", not "juice reserved". Rind is taken as zest is. */
 export function usesIn(words: string): readonly string[] {
   if (!USE_ALONE.test(words)) return [];
   return [...new Set([...words.matchAll(USE_WORD)].flatMap(([word]) => USES[word.toLowerCase()] ?? []))];
+}
+
+/** The part that words speak of which say nothing else: "seeds only", "yolks". */
+export function partIn(words: string): string | null {
+  const part = /^(yolk|white|seed|husk)s?(?: only)?$/i.exec(words)?.[1];
+  return part === undefined ? null : (PARTS[part.toLowerCase()] ?? null);
 }
 
 /** "zest of 4 lemons": the uses or the part, and what it is taken from; null where it is not said so. */

@@ -1,5 +1,5 @@
 import { type KitchenMeasures, unitNamed } from '../../core/units';
-import type { LineQuestion } from '../../model/line-question';
+import { type LineQuestion, lineQuestion } from '../../model/line-question';
 
 export interface ReadUnit {
   /** As in TypedLine.unit. */
@@ -82,9 +82,7 @@ function knownUnit(written: string, measures: KitchenMeasures): Omit<ReadUnit, '
   if (!unit) return null;
   const otherwise = /^us\b/i.test(written) || measures === 'us' ? undefined : IMPERIAL[unit.name];
   const questions: LineQuestion[] =
-    otherwise === undefined
-      ? []
-      : [{ code: 'which-unit', facts: { unit: written, read: unit.name, otherwise }, proposal: null }];
+    otherwise === undefined ? [] : [lineQuestion('which-unit', { unit: written, read: unit.name, otherwise })];
   return { unit: spelledOut(unit.name, written), measure: false, questions };
 }
 
@@ -105,13 +103,16 @@ export function leadingUnit(text: string, measures: KitchenMeasures): ReadUnit |
 }
 
 function probableUnit(form: string): Omit<ReadUnit, 'rest'> | null {
-  const asked = (code: 'unit-spelling' | 'named-measure', facts: LineQuestion['facts']): LineQuestion[] => [
-    { code, facts, proposal: null },
-  ];
   const looked = lookedLike(form.replace(/\.$/, ''));
   if (looked !== null) {
-    return { unit: looked, measure: false, questions: asked('unit-spelling', { written: form, read: looked }) };
+    return {
+      unit: looked,
+      measure: false,
+      questions: [lineQuestion('unit-spelling', { written: form, read: looked })],
+    };
   }
   const measure = measureWord(form);
-  return measure === null ? null : { unit: measure, measure: true, questions: asked('named-measure', { measure }) };
+  return measure === null
+    ? null
+    : { unit: measure, measure: true, questions: [lineQuestion('named-measure', { measure })] };
 }

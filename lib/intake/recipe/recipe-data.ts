@@ -1,5 +1,5 @@
 import type { PastedRecipe, RecipeQuestion } from '../../model/pasted-recipe';
-import type { LineStyle } from '../line/spoken-amount';
+import type { LineStyle } from '../line/plain-amount';
 import { typedLine } from '../typed-line';
 import { htmlText, looksLikeHtml } from './html-text';
 import { yieldIn, yieldSaid } from './yield-said';

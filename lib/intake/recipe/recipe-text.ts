@@ -1,6 +1,6 @@
 import type { PastedRecipe, PastedYield, RecipeQuestion } from '../../model/pasted-recipe';
+import type { LineStyle } from '../line/plain-amount';
 import { plainLine } from '../line/plain-line';
-import type { LineStyle } from '../line/spoken-amount';
 import { typedLine } from '../typed-line';
 import { groupNamed, looksLikeIngredient, looksLikeMethod, markedTitle, partBegun } from './text-lines';
 import { yieldSaid } from './yield-said';

@@ -1,5 +1,5 @@
+import type { LineStyle } from '../line/plain-amount';
 import { plainLine } from '../line/plain-line';
-import type { LineStyle } from '../line/spoken-amount';
 import { typedLine } from '../typed-line';
 
 const HEADINGS = {

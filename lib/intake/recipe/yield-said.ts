@@ -1,7 +1,9 @@
+import { lineQuestion } from '../../model/line-question';
 import type { PastedYield } from '../../model/pasted-recipe';
 import { withoutBrackets } from '../line/brackets';
+import type { LineStyle } from '../line/plain-amount';
 import { plainLine } from '../line/plain-line';
-import { type LineStyle, spokenAmount } from '../line/spoken-amount';
+import { spokenAmount } from '../line/spoken-amount';
 import { trimmed } from '../line/spoken-name';
 
 const SAID =
@@ -15,12 +17,12 @@ export function yieldIn(written: string, words: string, portions: boolean, style
   const { text, inside } = withoutBrackets(plainLine(words));
   const amount = spokenAmount(text, style);
   if (!amount || Number.isNaN(amount.quantity)) {
-    const questions = [{ code: 'no-quantity' as const, facts: { written }, proposal: null }];
+    const questions = [lineQuestion('no-quantity', { written })];
     return { written, quantity: null, upTo: null, unit: null, of: null, questions };
   }
   const counted = trimmed(amount.rest);
   const named = portions || PORTIONS.test(counted) ? 'portions' : counted || null;
-  const others = inside.map((other) => ({ code: 'two-quantities' as const, facts: { other }, proposal: null }));
+  const others = inside.map((other) => lineQuestion('two-quantities', { other }));
   return {
     written,
     quantity: amount.quantity,
