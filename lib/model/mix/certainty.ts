@@ -1,6 +1,8 @@
 import type { Day } from '../../core/days';
 import { addTo, deviation, type Moments, noMoments } from '../../core/moments';
-import { type Random, seededRandom } from '../../core/random';
+import { atLeast } from '../../core/near';
+import { seededRandom } from '../../core/random';
+import { addDays, dayColumns, drawDays } from './day-sums';
 import { menuAverages } from './menu-averages';
 import type { MixClass, MixFigures, MixModel } from './mix-model';
 import { portionsByDay } from './section-days';
@@ -30,6 +32,8 @@ export type ClassShares = Readonly<Partial<Record<MixClass, number>>>;
 export interface Certainty {
   /** Share of the resamples in each class. */
   readonly classShares: ClassShares;
+  /** Share of the resamples in which it leaves less than the mean margin. */
+  readonly leavesLess: number;
   /** Standard deviation over the resamples of its share of the portions, and of its margin less the mean margin. */
   readonly spread: { readonly share: number; readonly margin: number };
 }
@@ -49,114 +53,91 @@ export function certainty(
   seed: number,
 ): readonly (Certainty | null)[] {
   const { items } = mix;
-  const columns = dayColumns(mix);
+  const columns = dayColumns(mix.days.length, items, tablesOf(mix));
   const strata = weekdayStrata(mix.days, portionsByDay(mix.sold, items));
   const random = seededRandom(seed);
   const weights = new Float64Array(mix.days.length);
   const sums = new Float64Array(columns.width);
-  const tallies = mix.figures.map((each) => (each === null ? null : emptyTally(model)));
+  const drawn = mix.figures.map((each): Drawn | null => (each === null ? null : drawnOf(each, model)));
   for (let resample = 0; resample < resamples; resample++) {
     drawDays(strata, random, weights);
     addDays(columns, weights, sums);
-    classResample(mix, model, sums, tallies);
+    classResample(mix, model, sums, drawn);
   }
-  return tallies.map((tally) => (tally === null || tally.count === 0 ? null : certaintyOf(tally, model)));
-}
-
-/** k - 1 draws with replacement from each stratum of k days, weighted k / (k - 1); a day alone in its stratum stays as it is. */
-export function drawDays(strata: readonly (readonly number[])[], random: Random, weights: Float64Array): void {
-  weights.fill(0);
-  for (const stratum of strata) {
-    const draws = Math.max(1, stratum.length - 1);
-    for (let draw = 0; draw < draws; draw++) {
-      const day = stratum[Math.floor(random() * stratum.length)] as number;
-      weights[day] = (weights[day] as number) + stratum.length / draws;
-    }
-  }
-}
-
-/** A day's figures of all items side by side, so that one short loop adds a day. */
-interface DayColumns {
-  readonly width: number;
-  readonly cells: Float64Array;
+  return drawn.map((each) => (each === null || each.count === 0 ? null : certaintyOf(each, model)));
 }
 
 /** The columns of a day: each has a cell an item. */
 const [SOLD, EXPECTED, CONTRIBUTION, ON_SALE, REVENUE, FOOD] = [0, 1, 2, 3, 4, 5];
 
-function dayColumns({ days, items, sold, expected, contribution, onSale, revenue, food }: MixDays): DayColumns {
-  const tables = [sold, expected, contribution, onSale, revenue, food];
-  const width = tables.length * items;
-  const cells = new Float64Array(days.length * width);
-  days.forEach((_, day) => {
-    tables.forEach((table, column) => {
-      cells.set(table.subarray(day * items, (day + 1) * items), day * width + column * items);
-    });
-  });
-  return { width, cells };
+function tablesOf({ sold, expected, contribution, onSale, revenue, food }: MixDays): readonly ArrayLike<number>[] {
+  return [sold, expected, contribution, onSale, revenue, food];
 }
 
-function addDays({ width, cells }: DayColumns, weights: Float64Array, sums: Float64Array): void {
-  sums.fill(0);
-  for (let day = 0; day < weights.length; day++) {
-    const weight = weights[day] as number;
-    if (weight === 0) continue;
-    const start = day * width;
-    for (let column = 0; column < width; column++) {
-      sums[column] = (sums[column] as number) + weight * (cells[start + column] as number);
-    }
-  }
-}
-
-interface Tally {
+/** An item over the resamples: its figures in the one at hand, written over each time, and the tally of them all. */
+interface Drawn {
+  readonly period: MixFigures;
+  readonly figures: { -readonly [Figure in keyof MixFigures]: MixFigures[Figure] };
   count: number;
-  readonly classes: Partial<Record<MixClass, number>>;
-  share: Moments;
-  margin: Moments;
+  readonly classes: Float64Array;
+  /** Resamples in which it left less than the mean. */
+  less: number;
+  readonly share: Moments;
+  readonly margin: Moments;
 }
 
-function emptyTally({ classes }: MixModel): Tally {
+function drawnOf(period: MixFigures, { classes }: MixModel): Drawn {
   return {
-    count: 0,
-    classes: Object.fromEntries(classes.map((each) => [each, 0])),
-    share: noMoments(),
-    margin: noMoments(),
+    ...{ period, figures: { ...period }, count: 0, classes: new Float64Array(classes.length), less: 0 },
+    ...{ share: noMoments(), margin: noMoments() },
   };
 }
 
 function classResample(
-  { items, figures, popularityFactor, variableCost }: MixDays,
+  { items, popularityFactor, variableCost }: MixDays,
   model: MixModel,
   sums: Float64Array,
-  tallies: readonly (Tally | null)[],
+  drawn: readonly (Drawn | null)[],
 ): void {
-  const at = (column: number, item: number): number => sums[column * items + item] as number;
   let portions = 0;
-  const drawn = figures.map((period, item): MixFigures | null => {
-    const sold = at(SOLD, item);
-    portions += sold;
-    if (period === null) return null;
-    const { labour } = period;
-    const expected = at(EXPECTED, item);
-    if (sold <= 0) return { ...period, sold, expected };
-    const margin = at(CONTRIBUTION, item) / sold;
-    return { sold, expected, margin, netPrice: at(REVENUE, item) / sold, food: at(FOOD, item) / sold, labour };
+  for (let item = 0; item < items; item++) portions += sums[item] as number;
+  const present = drawn.map((each, item) => {
+    if (each === null || sums[ON_SALE * items + item] === 0) return null;
+    read(each, items, item, sums);
+    return each.figures;
   });
-  const menu = menuAverages(drawn, popularityFactor, variableCost);
+  const menu = menuAverages(present, popularityFactor, variableCost);
   if (portions <= 0 || menu === null) return;
-  drawn.forEach((item, index) => {
-    const tally = tallies[index];
-    if (item === null || !tally || at(ON_SALE, index) === 0) return;
+  for (let index = 0; index < items; index++) {
+    const item = present[index];
+    const each = drawn[index];
+    if (!item || !each) continue;
     const mixClass = model.classOf(item, menu);
-    if (mixClass === null) return;
-    tally.count += 1;
-    tally.classes[mixClass] = (tally.classes[mixClass] ?? 0) + 1;
-    addTo(tally.share, item.sold / portions);
-    addTo(tally.margin, item.margin - menu.meanMargin);
-  });
+    if (mixClass === null) continue;
+    const at = model.classes.indexOf(mixClass);
+    each.count += 1;
+    each.classes[at] = (each.classes[at] as number) + 1;
+    if (!atLeast(item.margin, menu.meanMargin)) each.less += 1;
+    addTo(each.share, item.sold / portions);
+    addTo(each.margin, item.margin - menu.meanMargin);
+  }
 }
 
-function certaintyOf({ count, classes, share, margin }: Tally, model: MixModel): Certainty {
-  const shares = model.classes.map((mixClass) => [mixClass, (classes[mixClass] ?? 0) / count] as const);
-  return { classShares: Object.fromEntries(shares), spread: { share: deviation(share), margin: deviation(margin) } };
+/** The figures of an item in a resample; what was not sold in it keeps the money of the period. */
+function read({ figures, period }: Drawn, items: number, item: number, sums: Float64Array): void {
+  const sold = sums[SOLD * items + item] as number;
+  figures.sold = sold;
+  figures.expected = sums[EXPECTED * items + item] as number;
+  figures.margin = sold > 0 ? (sums[CONTRIBUTION * items + item] as number) / sold : period.margin;
+  figures.netPrice = sold > 0 ? (sums[REVENUE * items + item] as number) / sold : period.netPrice;
+  figures.food = sold > 0 ? (sums[FOOD * items + item] as number) / sold : period.food;
+}
+
+function certaintyOf({ count, classes, less, share, margin }: Drawn, model: MixModel): Certainty {
+  const shares = model.classes.map((mixClass, at) => [mixClass, (classes[at] as number) / count] as const);
+  return {
+    classShares: Object.fromEntries(shares),
+    leavesLess: less / count,
+    spread: { share: deviation(share), margin: deviation(margin) },
+  };
 }

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { addDays } from '@/lib/core/days';
 import { seededRandom } from '@/lib/core/random';
-import { certainty, drawDays } from '@/lib/model/mix/certainty';
+import { certainty } from '@/lib/model/mix/certainty';
+import { drawDays } from '@/lib/model/mix/day-sums';
 import { KASAVANA_SMITH } from '@/lib/model/mix/kasavana-smith';
 import { day } from '../../books';
 import { mixOf } from './mix-of';
