@@ -5,7 +5,7 @@ import { inVenue } from '../db/in-venue';
 import { loadFacts } from '../db/load-facts';
 import { loadMenuPrices } from '../db/load-menu-prices';
 import { notSold } from '../format/words/problems';
-import type { AllergenList } from '../model/allergens/allergen-lists';
+import { listOf } from '../model/allergens/allergen-lists';
 import type { CostedPeriod } from '../model/costed-period';
 import type { ItemId, MenuPrice, VenueId } from '../model/facts';
 import { homeSection } from '../model/mix/home-section';
@@ -77,11 +77,6 @@ export async function dishAnswer(asker: Asker, asked: DishAsked): Promise<Answer
       allergens: allergensOf(now, thing.id),
     }),
   );
-}
-
-/** Which list is shown: the one of the law where the venue is, as far as its locale says. */
-function listOf({ locale }: CostedPeriod['venue']): AllergenList {
-  return /-US$/i.test(locale) ? 'us' : 'eu';
 }
 
 function allergensOf(period: CostedPeriod, item: ItemId): DishFound['allergens'] {

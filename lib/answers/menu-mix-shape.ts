@@ -12,6 +12,24 @@ export const mixClassShape = z.enum(MODELS.flatMap((name) => MIX_MODELS[name].cl
 
 const fraction = z.number();
 
+/** Conditions, never commands; money net of sales tax. Null where the margin is not known. */
+const adviceShape = z.strictObject({
+  /** Margin less the average margin. */
+  againstAverage: moneyShape,
+  /** Share of the resamples in which it leaves less than the average. */
+  leavesLess: fraction.nullable(),
+  /** The rise of its price at which it leaves the average, and the share of its portions that it may then lose. */
+  rise: moneyShape.nullable(),
+  mayLose: fraction.nullable(),
+  /** Taking it off pays only if more than this share of its guests order another. */
+  takenOffFrom: fraction.nullable(),
+  /** Allergens that nothing in it declares, alone on the menu. It says nothing of cross-contact. */
+  onlyWithout: z.array(z.string()),
+  mostPlatingMinutes: z.number().nullable(),
+});
+
+export type AdviceAnswer = z.infer<typeof adviceShape>;
+
 /** GET months/{month}/menu-mix, `report menu-mix --json` and the figures of /menu: one shape. */
 export const menuMixShape = z.strictObject({
   venue: z.string(),
@@ -78,6 +96,7 @@ export const menuMixShape = z.strictObject({
       settled: z.boolean().nullable(),
       between: z.tuple([mixClassShape, mixClassShape]).nullable(),
       spread: z.strictObject({ share: fraction, margin: z.number() }).nullable(),
+      advice: adviceShape.nullable(),
     }),
   ),
   issues: z.array(issueShape),

@@ -2,16 +2,19 @@ import { dayText } from '../core/days';
 import { openDatabase } from '../db/database';
 import { moneyText } from '../format/money-text';
 import { noSuchModel, noSuchSection } from '../format/words/problems';
+import { listOf } from '../model/allergens/allergen-lists';
+import type { ItemId } from '../model/facts';
+import { type Advice, advice } from '../model/mix/advice';
 import { KASAVANA_SMITH } from '../model/mix/kasavana-smith';
 import type { MixModel } from '../model/mix/mix-model';
 import { MIX_MODELS } from '../model/mix/mix-models';
-import { sectionsOf } from '../model/offered';
+import { sectionsOf, spelledSection } from '../model/offered';
 import { type MenuMix, type MixItem, menuMix } from '../reports/menu-mix';
 import type { Asker } from '../session/asker';
 import { askedPeriod } from './asked-period';
 import { askedVenue } from './asked-venue';
 import { costedPeriods } from './costed-periods';
-import type { MenuMixAnswer } from './menu-mix-shape';
+import type { AdviceAnswer, MenuMixAnswer } from './menu-mix-shape';
 import { type Answered, answered, refused } from './problem';
 import { writtenIssues } from './written-issues';
 
@@ -39,10 +42,11 @@ export async function menuMixAnswer(asker: Asker, asked: MenuMixAsked): Promise<
   const { periods } = await costedPeriods(db, asker, venue.answer.id, [period.range, earlier.range]);
   const [now, before] = periods;
   if (!now || !before) throw new Error('two periods were asked for');
-  const { section } = asked;
+  const sections = sectionsOf(now.things);
+  const section = spelledSection(sections, asked.section);
+  if (section === undefined) return refused(404, noSuchSection(asked.section ?? '', sections));
   const mix = menuMix(now, { section, model, previous: menuMix(before, { section, model }) });
-  if (section !== null && mix.items.length === 0) return refused(404, noSuchSection(section, sectionsOf(now.things)));
-  return answered(written(mix, period.name));
+  return answered(written(mix, period.name, advice(now, mix.items, listOf(now.venue))));
 }
 
 /** The model of a name, Kasavana & Smith's where none is named; null where there is none of that name. */
@@ -51,7 +55,7 @@ export function askedModel(name: string | null): MixModel | null {
 }
 
 /** The report as the interface writes it: money as decimal text, days as ISO text, issues in words. */
-function written(mix: MenuMix, month: string): MenuMixAnswer {
+function written(mix: MenuMix, month: string, advised: ReadonlyMap<ItemId, Advice>): MenuMixAnswer {
   const { currency, locale } = mix.venue;
   const money = (amount: number | null) => (amount === null ? null : moneyText(amount, currency));
   const item = (row: MixItem): MenuMixAnswer['items'][number] => ({
@@ -77,6 +81,7 @@ function written(mix: MenuMix, month: string): MenuMixAnswer {
     settled: row.settled,
     between: row.between && [...row.between],
     spread: row.spread,
+    advice: writtenAdvice(advised.get(row.id) ?? null, currency),
   });
   return {
     venue: mix.venue.name,
@@ -117,5 +122,15 @@ function written(mix: MenuMix, month: string): MenuMixAnswer {
     costNext: mix.costNext.map(({ item: name, share }) => ({ item: name, share })),
     items: mix.items.map(item),
     issues: writtenIssues(mix.issues),
+  };
+}
+
+function writtenAdvice(advised: Advice | null, currency: string): AdviceAnswer | null {
+  if (advised === null) return null;
+  const { againstAverage, rise, leavesLess, mayLose, takenOffFrom, onlyWithout, mostPlating } = advised;
+  return {
+    againstAverage: moneyText(againstAverage, currency),
+    rise: rise === null ? null : moneyText(rise, currency),
+    ...{ leavesLess, mayLose, takenOffFrom, onlyWithout: [...onlyWithout], mostPlatingMinutes: mostPlating },
   };
 }

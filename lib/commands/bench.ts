@@ -87,8 +87,7 @@ function bench(): number {
   const copies = up / passes.copy;
   const faster = passes.spreadsheet / up;
   const sampling = resampling();
-  const holds =
-    copies <= AT_MOST_COPIES && faster >= AT_LEAST_FASTER && apart <= 1e-9 && sampling <= AT_MOST_PLAIN;
+  const holds = copies <= AT_MOST_COPIES && faster >= AT_LEAST_FASTER && apart <= 1e-9 && sampling <= AT_MOST_PLAIN;
   console.log(`\nAn upward pass takes ${copies.toFixed(2)} times the copy loop (at most ${AT_MOST_COPIES}).`);
   console.log(`It is ${faster.toFixed(0)} times faster than the spreadsheet engine (at least ${AT_LEAST_FASTER}).`);
   console.log(`Resampling takes ${sampling.toFixed(3)} of a plain loop over objects (at most ${AT_MOST_PLAIN}).`);

@@ -19,3 +19,8 @@ export function sectionsOf(things: readonly Thing[]): readonly string[] {
   const spelled = new Map(named.toReversed().map((section) => [nameKey(section), section]));
   return [...spelled].sort(([a], [b]) => byText(a, b)).map(([, section]) => section);
 }
+
+/** A section as the menu spells it; null, the whole menu, is itself; undefined where there is none of that name. */
+export function spelledSection(sections: readonly string[], asked: string | null): string | null | undefined {
+  return asked === null ? null : sections.find((section) => nameKey(section) === nameKey(asked));
+}

@@ -51,6 +51,8 @@ export interface MixItem {
   readonly class: MixClass | null;
   /** Share of resamples in each class; null where there are too few trading days or no class. */
   readonly classShares: ClassShares | null;
+  /** Share of resamples in which it leaves less than the average; null where classShares is. */
+  readonly leavesLess: number | null;
   readonly settled: boolean | null;
   /** Where it is not settled: the two classes it lies between, likelier first. */
   readonly between: readonly [MixClass, MixClass] | null;
@@ -195,6 +197,7 @@ function mixItem(item: ClassedItem, totalSold: number, previous: MenuMix | undef
     contribution: margin === null ? null : margin * sold,
     class: item.class,
     classShares,
+    leavesLess: certainty?.leavesLess ?? null,
     ...verdict({ class: item.class, classShares }, before),
     spread: certainty?.spread ?? null,
   };

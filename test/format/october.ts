@@ -69,6 +69,7 @@ function item([name, section, sold, comps, price, cost, of, sure, other]: Row): 
     between: of === null || other === null ? null : [of, other],
     spread:
       margin === null ? null : { share: 0.0075 * Math.sqrt(share / 0.08), margin: 0.16 * Math.sqrt(0.05 / share) },
+    advice: null,
   };
 }
 

@@ -96,7 +96,7 @@ test('reportXlsx(file) keeps every text and every double of an answer', async ()
 
 test('menuMixFile(answer) has a column for each single value of the answer, in its order, alike in CSV and workbook', async () => {
   const file = menuMixFile(october);
-  const manyValued = ['classShares', 'between', 'spread'];
+  const manyValued = ['classShares', 'between', 'spread', 'advice'];
   const names = Object.keys(menuMixShape.shape.items.element.shape).filter((name) => !manyValued.includes(name));
   expect(file.sheets[0].columns.map(({ name }) => name)).toEqual(names);
   const csv = reportCsv(file).trimEnd().split('\r\n');

@@ -18,6 +18,10 @@ export function mixTotal(mix: MenuMixAnswer, locale: string): MixTotal {
   const perPortion = (amount: string | null, portions: number) =>
     amount === null || portions === 0 ? TABLE.unknown : moneyFigure(Number(amount) / portions, purse);
   const coins = costed.reduce((sum, item) => sum + printedCoins(item.contribution ?? '0', mix.currency), 0);
+  // a price is a mean of the portions whose price is known in full
+  const known = mix.items.filter((item) => item.sold > 0 && item.netPrice !== null);
+  const priced = known.reduce((sum, item) => sum + item.sold, 0);
+  const brought = known.length === 0 ? null : String(known.reduce((sum, item) => sum + Number(item.revenue), 0));
   const isPartial = costed.length < mix.items.length;
   return {
     label: dishCount(mix.items.length),
@@ -26,7 +30,7 @@ export function mixTotal(mix: MenuMixAnswer, locale: string): MixTotal {
       sold: portionsFigure(totals.sold, locale),
       comps: totals.comps === 0 ? TABLE.none : portionsFigure(totals.comps, locale),
       share: totals.sold === 0 ? TABLE.none : figure(100, locale, 1),
-      price: perPortion(totals.revenue, totals.sold),
+      price: perPortion(brought, priced),
       plateCost: perPortion(totals.plateCost, totals.costedSold),
       foodCost: totals.foodCostPct === null ? TABLE.unknown : perCentFigure(totals.foodCostPct, locale),
       leaves: perPortion(totals.margin, totals.costedSold),

@@ -36,6 +36,11 @@ export const US_ALLERGENS = [
 
 export type Allergen = (typeof EU_ALLERGENS)[number] | (typeof US_ALLERGENS)[number];
 
+/** Which list is shown: the one of the law where the venue is, as far as its locale says. */
+export function listOf({ locale }: { readonly locale: string }): AllergenList {
+  return /-US$/i.test(locale) ? 'us' : 'eu';
+}
+
 export function allergensOn(list: AllergenList): readonly Allergen[] {
   return list === 'eu' ? EU_ALLERGENS : US_ALLERGENS;
 }

@@ -4,6 +4,7 @@ import { seededRandom } from '@/lib/core/random';
 import { certainty } from '@/lib/model/mix/certainty';
 import { drawDays } from '@/lib/model/mix/day-sums';
 import { KASAVANA_SMITH } from '@/lib/model/mix/kasavana-smith';
+import { PAVESIC } from '@/lib/model/mix/pavesic';
 import { day } from '../../books';
 import { mixOf } from './mix-of';
 
@@ -228,5 +229,31 @@ describe('certainty', () => {
         1,
       ),
     ).toEqual([null, null]);
+  });
+
+  // two of fourteen days are sold at a loss, the same weekday in two weeks: one draw of the two, each counted twice
+  test('certainty(an item whose margin falls below the mean on some days) counts how often it leaves less', () => {
+    const mix = mixOf(
+      weeks(2, () => [10, 10]),
+      [5, 5],
+    );
+    const contribution = mix.contribution.map((value, cell) => (cell === 0 ? 0 : cell === 14 ? 200 : value));
+    const [first, second] = certainty({ ...mix, contribution }, KASAVANA_SMITH, 4000, 1);
+    expect(Math.abs((first?.leavesLess ?? 0) - 0.5)).toBeLessThan(0.03);
+    expect((first?.leavesLess ?? 0) + (second?.leavesLess ?? 0)).toBe(1);
+  });
+
+  // On sale on the first Monday only: in half of the resamples it is absent, and the mean of an item is then over two, not three.
+  test('certainty(an item absent from a resample) leaves it out of the mean of an item', () => {
+    const onSale = Uint8Array.from(weeks(2, (index) => [1, 1, index === 0 ? 1 : 0]).flat());
+    const mix = mixOf(
+      weeks(2, (index) => [10, 6, index === 0 ? 1 : 0]),
+      [5, 5, 5],
+      { onSale },
+    );
+    // without the third the mean is (140 + 84) / 2 = 112 portions: the second is below it; with it (140 + 84 + 2) / 3 = 75.3: above
+    const [, second, third] = certainty({ ...mix, revenue: mix.contribution }, PAVESIC, 4000, 1);
+    expect(Math.abs((second?.classShares.prime ?? 0) - 0.5)).toBeLessThan(0.03);
+    expect(third?.classShares.sleeper).toBe(1);
   });
 });
