@@ -82,6 +82,27 @@ describe('pastedRecipe: text', () => {
     expect(read('x'.repeat(500_000)).title).toHaveLength(500_000);
   });
 
+  test('pastedRecipe(text) knows a step without a heading by what somebody does', () => {
+    const recipe = read('Curd\nFor the curd\n3 eggs\n100 g butter\nWhisk everything over a bain-marie.\nCool.');
+    expect(written(recipe)).toEqual([
+      ['For the curd', '3 eggs'],
+      ['For the curd', '100 g butter'],
+    ]);
+    expect(recipe.method).toBe('Whisk everything over a bain-marie.\nCool.');
+  });
+
+  test('pastedRecipe(text) reads a second list under its own heading, and a yield in the title', () => {
+    const recipe = read(
+      'Mousse (serves 6)\nIngredients:\n200 g dark chocolate\nMethod:\nMelt.\nIngredients for the sauce\n100 ml cream\nMethod for the sauce\nBoil.',
+    );
+    expect(recipe.yield).toMatchObject({ written: 'serves 6', quantity: 6, of: 'portions' });
+    expect(written(recipe)).toEqual([
+      [null, '200 g dark chocolate'],
+      ['for the sauce', '100 ml cream'],
+    ]);
+    expect(recipe.method).toBe('Melt.\nfor the sauce\nBoil.');
+  });
+
   test('pastedRecipe(a group without lines) keeps its name', () => {
     expect(read('# Tart\nIngredients\nFor the icing:\nMethod\nStir.').rest).toEqual(['For the icing']);
   });

@@ -1,4 +1,5 @@
 import type { PastedRecipe, PastedYield, RecipeQuestion } from '../../model/pasted-recipe';
+import { withoutBrackets } from '../line/brackets';
 import type { LineStyle } from '../line/plain-amount';
 import { plainLine } from '../line/plain-line';
 import { typedLine } from '../typed-line';
@@ -40,6 +41,9 @@ function takeHead(reading: Reading, written: string, style: LineStyle): void {
     reading.part = 'ingredients';
     reading.byLooks = true;
     takeIngredient(reading, written, style);
+  } else if (groupNamed(written, style) !== null) {
+    leaveSection(reading);
+    reading.section = { name: groupNamed(written, style) ?? written, used: false };
   } else reading.rest.push(written);
 }
 
@@ -58,8 +62,11 @@ function take(reading: Reading, written: string, style: LineStyle): void {
   const begun = partBegun(written);
   if (begun !== null) {
     leaveSection(reading);
-    reading.part = begun;
-    if (begun === 'ingredients') reading.byLooks = false;
+    reading.part = begun.part;
+    if (begun.part === 'ingredients') reading.byLooks = false;
+    if (begun.group === null) return;
+    if (begun.part === 'ingredients') reading.section = { name: begun.group, used: false };
+    else (begun.part === 'method' ? reading.method : reading.rest).push(begun.group);
     return;
   }
   const stated = reading.part === 'method' || reading.yield ? null : yieldSaid(written, style);
@@ -68,6 +75,12 @@ function take(reading: Reading, written: string, style: LineStyle): void {
   else if (reading.part === 'ingredients') takeInIngredients(reading, written, style);
   else if (reading.part === 'method') reading.method.push(written);
   else reading.rest.push(written);
+}
+
+/** "Mousse (serves 6)" states the yield in its title. */
+function yieldInTitle(title: string | null, style: LineStyle): PastedYield | null {
+  const [inside = ''] = withoutBrackets(title ?? '').inside;
+  return yieldSaid(inside, style);
 }
 
 /** A recipe pasted as plain text or Markdown: read line by line; headings, where there are some, say where its parts begin. */
@@ -87,13 +100,14 @@ export function recipeInText(text: string, style: LineStyle): PastedRecipe {
   for (const line of written) if (line !== '') take(reading, line, style);
   leaveSection(reading);
   const { title, lines, method, rest } = reading;
+  const stated = reading.yield ?? yieldInTitle(title, style);
   const questions: readonly RecipeQuestion[] = [
     ...(plainLine(text) === '' ? [{ code: 'nothing-pasted' as const, facts: {} }] : []),
     ...(title === null ? [{ code: 'no-title' as const, facts: {} }] : []),
     ...(title !== null && !reading.titleMarked ? [{ code: 'title-unmarked' as const, facts: { written: title } }] : []),
-    ...(reading.yield ? [] : [{ code: 'no-yield' as const, facts: {} }]),
+    ...(stated ? [] : [{ code: 'no-yield' as const, facts: {} }]),
     ...(lines.length === 0 ? [{ code: 'no-lines' as const, facts: {} }] : []),
     ...(reading.byLooks ? [{ code: 'told-by-looks' as const, facts: {} }] : []),
   ];
-  return { title, yield: reading.yield, lines, method: method.join('\n'), rest, questions };
+  return { title, yield: stated, lines, method: method.join('\n'), rest, questions };
 }

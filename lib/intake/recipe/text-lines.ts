@@ -10,15 +10,23 @@ const HEADINGS = {
     /^(?:(?:cook'?s |recipe )?notes?|tips?|storage|nutrition(?:al)?(?: (?:facts|values?|information))?|equipment|contributors?|source|to serve)$/i,
 } as const;
 
+/** What a heading begins: a part of the recipe and, where it is said, of which group: "Ingredients for the sauce". */
+export interface PartBegun {
+  readonly part: keyof typeof HEADINGS;
+  readonly group: string | null;
+}
+
 /** Which part of a recipe a heading begins: "## Ingredients", "Method:". Null for any other line. */
-export function partBegun(written: string): keyof typeof HEADINGS | null {
+export function partBegun(written: string): PartBegun | null {
   const text = plainLine(written)
     .replace(/^#+ ?/, '')
     .replace(/ ?:$/, '')
-    .replace(/ \(.*\)$/, '');
-  if (HEADINGS.ingredients.test(text)) return 'ingredients';
-  if (HEADINGS.method.test(text)) return 'method';
-  return HEADINGS.notes.test(text) ? 'notes' : null;
+    .replace(/ \([^)]*\)$/, '');
+  const [head = '', group = null] = /^(ingredients|method|directions|instructions) (for .{1,50})$/i
+    .exec(text)
+    ?.slice(1) ?? [text];
+  for (const part of ['ingredients', 'method', 'notes'] as const) if (HEADINGS[part].test(head)) return { part, group };
+  return null;
 }
 
 /** The title that is marked as one: "# Lemon tart". */
@@ -37,13 +45,16 @@ export function groupNamed(written: string, style: LineStyle): string | null {
   return typedLine(heading, style).quantity === null ? heading.replace(/ ?:$/, '').trim() : null;
 }
 
+const DOES =
+  /^(?:add|arrange|bake|beat|blend|boil|bring|chill|churn|combine|cook|cool|cover|cut|dissolve|divide|drain|fold|freeze|garnish|grease|heat|knead|leave|let|make|melt|mix|place|pour|preheat|put|reduce|remove|roll|rub|separate|serve|sift|simmer|soak|spoon|spread|sprinkle|stir|strain|take|temper|transfer|turn|warm|whip|whisk)\b(?: \S+){2}/i;
+
 const LONG = 90;
 const SENTENCE = 45;
 
-/** Whether a line looks like a step rather than a thing with its amount: numbered, long, or a sentence. */
+/** Whether a line looks like a step rather than a thing with its amount: numbered, long, a sentence, or what somebody does. */
 export function looksLikeMethod(written: string): boolean {
   const text = plainLine(written);
-  if (STEP.test(text)) return true;
+  if (STEP.test(text) || DOES.test(text)) return true;
   const sentence = text.length > SENTENCE && /[.!]$/.test(text) && !/^[\d~(]/.test(text);
   return text.length > LONG || sentence;
 }
