@@ -13,8 +13,7 @@ export function lettersApart(a: string, b: string, atMost: number): number {
     const row = [i];
     for (let j = 1; j <= b.length; j += 1) {
       const changed = (last[j - 1] ?? 0) + (a[i - 1] === b[j - 1] ? 0 : 1);
-      const swapped =
-        i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1] ? (before[j - 2] ?? 0) + 1 : changed;
+      const swapped = a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1] ? (before[j - 2] ?? 0) + 1 : changed;
       row.push(Math.min(changed, swapped, (last[j] ?? 0) + 1, (row[j - 1] ?? 0) + 1));
     }
     [before, last] = [last, row];
@@ -44,7 +43,7 @@ function wordLikeness(a: string, b: string): number {
   if (shorter >= 3 && (a.startsWith(b) || b.startsWith(a))) return 0.8; // half typed
   const atMost = shorter >= 7 ? 2 : shorter >= 4 ? 1 : 0;
   const apart = lettersApart(a, b, atMost);
-  return apart > 0 && apart <= atMost ? 0.9 - 0.1 * apart : 0;
+  return apart <= atMost ? 0.9 - 0.1 * apart : 0;
 }
 
 /** How alike two words are; the same from either side. */

@@ -32,6 +32,7 @@ describe('wordsOf', () => {
     expect(wordsOf('GLASS 70 % figs')).toEqual(['glass', '70', 'fig']);
     expect(wordsOf('egg yolks')).toEqual(['egg', 'yolk']);
     expect(wordsOf('gas, pies, ties')).toEqual(['gas', 'pie', 'tie']);
+    expect(wordsOf('toes')).toEqual(['toe']);
     expect(wordsOf(' — ')).toEqual([]);
   });
 });
@@ -42,6 +43,8 @@ describe('likeness', () => {
     expect(likeness(['double', 'cream'], ['cream'])).toBeCloseTo(2 / 3, 12); // (1 + 0 + 1) / 3
     expect(likeness(['cream'], ['crem'])).toBeCloseTo(0.8, 12); // one letter: 0.9 - 0.1
     expect(likeness(['raspbery'], ['rapsberry'])).toBeCloseTo(0.7, 12); // two letters: 0.9 - 0.2
+    expect(likeness(['apricot'], ['arpicott'])).toBeCloseTo(0.7, 12); // seven letters bear two slips
+    expect(likeness(['fig'], ['figgy'])).toBeCloseTo(0.8, 12);
     expect(likeness(['straw'], ['strawberry'])).toBeCloseTo(0.8, 12); // half typed
     expect(likeness(['fig'], ['pig'])).toBe(0); // three letters: too short for a slip
     expect(likeness([], ['fig'])).toBe(0);
@@ -72,6 +75,9 @@ describe('nameSearch', () => {
   });
 
   test('nameSearch(things)(text) offers nothing that is not alike', () => {
+    expect(nameSearch(['Cream wheat soup', 'Cream wheat soup bowl'], (name) => [name])('cream')).toEqual([
+      'Cream wheat soup',
+    ]); // 2 / 4, 2 / 5
     expect(nearest('saffron')).toEqual([]);
     expect(nearest('')).toEqual([]);
     expect(nameSearch([], () => [])('cream')).toEqual([]);
