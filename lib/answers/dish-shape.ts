@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { issueShape, moneyShape } from './common-shape';
-import { mixClassShape } from './menu-mix-shape';
+import { mixClassShape, modelShape } from './menu-mix-shape';
 
 const fraction = z.number();
 const money = moneyShape.nullable();
@@ -27,7 +27,7 @@ export const dishPeriodShape = z.strictObject({
 
 /** How a model classes a dish in the period. */
 const standingShape = z.strictObject({
-  model: z.string(),
+  model: modelShape,
   class: mixClassShape.nullable(),
   classShares: z.partialRecord(mixClassShape, fraction).nullable(),
   settled: z.boolean().nullable(),

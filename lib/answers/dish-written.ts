@@ -7,8 +7,8 @@ import type { DevelopedDish } from '../reports/development';
 import type { Dish } from '../reports/dish';
 import type { Both, DishChange } from '../reports/dish-change';
 import type { DishInPeriod } from '../reports/dish-periods';
+import type { MenuMix } from '../reports/menu-mix';
 import type { DishAnswer, DishPeriodAnswer } from './dish-shape';
-import type { MenuMixAnswer } from './menu-mix-shape';
 import { writtenIssues } from './written-issues';
 
 /** All that was found out about a dish. */
@@ -18,8 +18,8 @@ export interface DishFound {
   readonly before: string;
   readonly report: Dish;
   readonly section: string | null;
-  /** The mix that it stands in; null where there is none. */
-  readonly mix: MenuMixAnswer | null;
+  /** The mix that it stands in, by each model, the first one first. */
+  readonly mixes: readonly MenuMix[];
   readonly change: DishChange | null;
   readonly periods: readonly DishInPeriod[];
   /** Their names. */
@@ -31,12 +31,11 @@ export interface DishFound {
 
 /** A dish as the interface writes it: money as decimal text, days as ISO text, issues in words. */
 export function writtenDish(found: DishFound): DishAnswer {
-  const { report, mix, menu } = found;
+  const { report, mixes, menu } = found;
   const { currency, name } = report.venue;
   const money = (amount: number | null) => (amount === null ? null : moneyText(amount, currency));
   const { from, to } = report.period;
   const since = onMenuSince(menu, addDays(to, -1))?.from ?? null;
-  const standing = mix?.items.find(({ item }) => item === report.item);
   return {
     venue: name,
     month: found.month,
@@ -56,18 +55,12 @@ export function writtenDish(found: DishFound): DishAnswer {
     given: report.given && {
       ...{ covers: report.given.covers, perCover: money(report.given.perCover), cost: money(report.given.cost) },
     },
-    standings:
-      mix && standing
-        ? [
-            {
-              model: mix.model,
-              class: standing.class,
-              classShares: standing.classShares,
-              settled: standing.settled,
-              between: standing.between,
-            },
-          ]
-        : [],
+    standings: mixes.flatMap(({ model, items }) => {
+      const standing = items.find(({ id }) => id === report.id);
+      if (!standing) return [];
+      const { class: own, classShares, settled, between } = standing;
+      return [{ model, class: own, classShares, settled, between: between && [...between] }];
+    }),
     bought: report.bought.map(({ item, isEstimate, quantity, unit, cost }) => ({
       ...{ item, isEstimate, quantity, unit, cost: moneyText(cost, currency) },
     })),
@@ -91,11 +84,11 @@ export function writtenDish(found: DishFound): DishAnswer {
 
 type Money = (amount: number | null) => string | null;
 
-function writtenFigures({ report: { figures }, mix }: DishFound, money: Money): DishAnswer['figures'] {
+function writtenFigures({ report: { figures }, mixes: [mix] }: DishFound, money: Money): DishAnswer['figures'] {
   if (figures === null) return null;
   const { sold, margin, halfKnown } = figures;
   const contribution = margin === null ? null : margin * sold;
-  const whole = mix?.totals.margin == null ? null : Number(mix.totals.margin);
+  const whole = mix?.totals.margin ?? null;
   return {
     ...{ sold, comps: figures.comps, daysOnSale: figures.daysOnSale, share: figures.share },
     ...{ listPrice: money(figures.listPrice), netPrice: money(figures.netPrice), plateCost: money(figures.plateCost) },

@@ -9,6 +9,7 @@ import { listOf } from '../model/allergens/allergen-lists';
 import type { CostedPeriod } from '../model/costed-period';
 import type { ItemId, MenuPrice, VenueId } from '../model/facts';
 import { homeSection } from '../model/mix/home-section';
+import { MIX_MODELS } from '../model/mix/mix-models';
 import { isOffered } from '../model/offered';
 import type { Thing } from '../model/things';
 import { trialCosts } from '../model/trial-costs';
@@ -17,13 +18,14 @@ import { type DevelopedDish, development } from '../reports/development';
 import { dish } from '../reports/dish';
 import { dishChange } from '../reports/dish-change';
 import { dishPeriods } from '../reports/dish-periods';
+import type { MenuMix } from '../reports/menu-mix';
 import type { Asker } from '../session/asker';
 import { askedPeriod } from './asked-period';
 import { askedVenue } from './asked-venue';
 import { costedPeriods } from './costed-periods';
 import type { DishAnswer } from './dish-shape';
 import { type DishFound, writtenDish } from './dish-written';
-import { menuMixAnswer } from './menu-mix';
+import { keptMix } from './kept-mix';
 import { askedThing } from './named-thing';
 import { pastPeriods } from './past-periods';
 import { type Answered, answered, refused } from './problem';
@@ -58,14 +60,15 @@ export async function dishAnswer(asker: Asker, asked: DishAsked): Promise<Answer
   const offered = past.at(-1)?.costed;
   const now = offered?.nodeOf.has(thing.id) ? offered : everything;
   const section = homeSection(now, now.nodeOf.get(thing.id) ?? -1);
-  const mix = await menuMixAnswer(asker, { venue: asked.venue, month: asked.month, section, model: null });
+  const [earlierOffered] = (await costedPeriods(db, asker, venue.answer.id, [earlier.range])).periods;
+  const mixes = earlierOffered && offered ? modelMixes(offered, earlierOffered, section) : [];
   const report = dish(now, thing.id, section);
   if (!report) throw new Error('everything that has a name is among the things');
   const { menu, developed } = await stated(db, asker, venue.answer.id, period, everything, thing);
   return answered(
     writtenDish({
       ...{ month: period.name, before: earlier.name, report, section },
-      mix: mix.ok ? mix.answer : null,
+      mixes,
       change: dishChange(before, everything, thing.id, section),
       periods: dishPeriods(
         past.map(({ costed }) => costed),
@@ -77,6 +80,11 @@ export async function dishAnswer(asker: Asker, asked: DishAsked): Promise<Answer
       allergens: allergensOf(now, thing.id),
     }),
   );
+}
+
+/** The mix that a dish stands in, by each model. */
+function modelMixes(now: CostedPeriod, before: CostedPeriod, section: string | null): readonly MenuMix[] {
+  return Object.values(MIX_MODELS).map((model) => keptMix(now, before, section, model));
 }
 
 function allergensOf(period: CostedPeriod, item: ItemId): DishFound['allergens'] {

@@ -9,11 +9,12 @@ import { KASAVANA_SMITH } from '../model/mix/kasavana-smith';
 import type { MixModel } from '../model/mix/mix-model';
 import { MIX_MODELS } from '../model/mix/mix-models';
 import { sectionsOf, spelledSection } from '../model/offered';
-import { type MenuMix, type MixItem, menuMix } from '../reports/menu-mix';
+import type { MenuMix, MixItem } from '../reports/menu-mix';
 import type { Asker } from '../session/asker';
 import { askedPeriod } from './asked-period';
 import { askedVenue } from './asked-venue';
 import { costedPeriods } from './costed-periods';
+import { keptMix } from './kept-mix';
 import type { AdviceAnswer, MenuMixAnswer } from './menu-mix-shape';
 import { type Answered, answered, refused } from './problem';
 import { writtenIssues } from './written-issues';
@@ -45,7 +46,7 @@ export async function menuMixAnswer(asker: Asker, asked: MenuMixAsked): Promise<
   const sections = sectionsOf(now.things);
   const section = spelledSection(sections, asked.section);
   if (section === undefined) return refused(404, noSuchSection(asked.section ?? '', sections));
-  const mix = menuMix(now, { section, model, previous: menuMix(before, { section, model }) });
+  const mix = keptMix(now, before, section, model);
   return answered(written(mix, period.name, advice(now, mix.items, listOf(now.venue))));
 }
 

@@ -7,6 +7,7 @@ import { menuMixAnswer } from '@/lib/answers/menu-mix';
 import type { Answered } from '@/lib/answers/problem';
 import { loadFolder } from '@/lib/changes/load-folder';
 import { closeDatabase } from '@/lib/db/database';
+import { MIX_MODELS } from '@/lib/model/mix/mix-models';
 import { currentAsker } from '@/lib/session/asker';
 import { command } from '../commands/command';
 import { freshDatabase } from '../fresh-database';
@@ -52,7 +53,8 @@ describe('dishAnswer of the demo house', () => {
           daysOnSale: row.daysOnSale,
         });
         const { class: own, classShares, settled, between } = row;
-        expect(dish.standings).toEqual([{ model: mix.model, class: own, classShares, settled, between }]);
+        expect(dish.standings[0]).toEqual({ model: mix.model, class: own, classShares, settled, between });
+        expect(dish.standings.map(({ model }) => model)).toEqual(Object.keys(MIX_MODELS));
         if (row.plateCost !== null) {
           expectSum(
             dish.bought.map(({ cost }) => cost),

@@ -2,8 +2,8 @@ import type { ReactNode } from 'react';
 import type { DishAnswer } from '@/lib/answers/dish-shape';
 import { moneyFigure, type Purse } from '@/lib/format/money';
 import { capitalised } from '@/lib/format/phrase';
-import { MODEL_SOURCE } from '@/lib/format/words/classes';
-import { standingPhrase } from '@/lib/format/words/dish';
+import { MODEL_SOURCES } from '@/lib/format/words/classes';
+import { modelStandings, standingPhrase } from '@/lib/format/words/dish';
 import {
   allergenNames,
   cautionWords,
@@ -22,19 +22,24 @@ import styles from './dish.module.css';
 
 /** The margin beside the picture: work and loss, allergens and cautions, where the dish stands, what it cost to develop, what is missing. */
 export function DishNotes({ dish, purse }: { dish: DishAnswer; purse: Purse }) {
-  const { standings, development, issues } = dish;
+  const { development, issues } = dish;
   return (
     <aside className={styles.notes}>
       <WorkNote dish={dish} purse={purse} />
       <AllergenNote item={dish.item} allergens={dish.allergens} locale={purse.locale} />
-      {standings.map((standing) => (
-        <Note key={standing.model} title={DISH_NOTES.standing}>
-          <p>
-            <Said phrase={capitalised(standingPhrase(standing, purse.locale))} />
-          </p>
-          <p>{`${MODEL_SOURCE}. ${DISH_NOTES.standingNote}`}</p>
+      {dish.standings.length > 0 && (
+        <Note title={DISH_NOTES.standing}>
+          <ul className={styles.standings}>
+            {modelStandings(dish).map((standing) => (
+              <li key={standing.model}>
+                <Said phrase={capitalised(standingPhrase(standing, purse.locale))} />
+                <span className={styles.faint}>{MODEL_SOURCES[standing.model]}</span>
+              </li>
+            ))}
+          </ul>
+          <p>{DISH_NOTES.standingNote}</p>
         </Note>
-      ))}
+      )}
       {development && (
         <Note title={DISH_NOTES.development}>
           <p>

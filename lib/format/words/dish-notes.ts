@@ -24,7 +24,7 @@ export const DISH_NOTES = {
   standing: 'Where it stands',
   development: 'Development',
   missing: 'What is missing',
-  standingNote: 'Sampling of days only, not doubt in costs.',
+  standingNote: 'How sure: sampling of days only, not doubt in costs.',
 } as const;
 
 /** The usual caution for what a recipe states; it defers to law and trained people. */

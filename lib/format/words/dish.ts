@@ -1,4 +1,5 @@
 import type { ItemKind } from '../../model/facts';
+import type { ModelName } from '../../model/mix/mix-model';
 import { figure, perCent, signedFigure } from '../figures';
 import { exactMoney, exactMoneyFigure, money, moneyFigure, type Purse, printedCoins } from '../money';
 import { dayName, monthName, periodName } from '../periods';
@@ -55,7 +56,7 @@ export interface DishFigures {
     readonly contributionPct: number | null;
   } | null;
   readonly given: { readonly covers: number; readonly perCover: string | null; readonly cost: string | null } | null;
-  readonly standings: readonly Standing[];
+  readonly standings: readonly (Standing & { readonly model: ModelName })[];
   readonly bought: readonly { readonly item: string; readonly isEstimate: boolean; readonly cost: string }[];
   readonly change: DishChangeFigures | null;
 }
@@ -86,7 +87,7 @@ export function dishHead(dish: DishFigures, locale: string): readonly Phrase[] {
     : [];
   const since = dish.onMenuSince === null ? [] : [`on the menu since ${dayName(dish.onMenuSince, locale)}`];
   const off = dish.onSale ? [] : [`${DISH.notOnSale}: ${periodName(dish.month, locale)}`];
-  const [standing] = dish.standings;
+  const [standing] = modelStandings(dish);
   return [
     ...(dish.section === null ? [] : [[dish.section]]),
     ...kind.map((text) => [text]),
@@ -100,10 +101,33 @@ export function dishHead(dish: DishFigures, locale: string): readonly Phrase[] {
 /** From this share of the resamples on a class is settled, where the period before agrees. */
 const SETTLED = 0.9;
 
+/** How a dish stands in one model. */
+export interface ModelStanding extends Standing {
+  readonly model: ModelName;
+  /** Its plate cost is known. */
+  readonly isCosted: boolean;
+}
+
+/** Why a model has no class for a dish. */
+function notClassed({ model, isCosted }: ModelStanding): string {
+  if (!isCosted) return 'what it costs is not known';
+  if (model === 'goal-value') return 'the venue’s variable cost is not stated, or it was on sale on too few days';
+  if (model === 'labour') return 'its labour is not known, or it was on sale on too few days';
+  return 'it was on sale on too few days';
+}
+
+/** The dish's standings, each with what its words need. */
+export function modelStandings({
+  standings,
+  figures,
+}: Pick<DishFigures, 'standings' | 'figures'>): readonly ModelStanding[] {
+  return standings.map((each) => ({ ...each, isCosted: figures !== null && figures.plateCost !== null }));
+}
+
 /** star, settled in 99 of 100 resamples; or between which two. */
-export function standingPhrase(standing: Standing, locale: string): Phrase {
+export function standingPhrase(standing: ModelStanding, locale: string): Phrase {
   const { class: own, classShares } = standing;
-  if (own === null) return ['not classed: on sale on too few days'];
+  if (own === null) return [`not classed: ${notClassed(standing)}`];
   const meaning: Part[] = [`${CLASS_MEANING[own]} (`, namePart(own), ')'];
   if (classShares === null) return [...meaning, ', too few days to say how sure'];
   const share = figure((classShares[own] ?? 0) * 100, locale, 0);
