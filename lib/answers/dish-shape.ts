@@ -125,6 +125,19 @@ export const dishShape = z.strictObject({
   /** Of an extra: what every guest was given. */
   given: z.strictObject({ covers: z.number(), perCover: money, cost: money }).nullable(),
   standings: z.array(standingShape),
+  /**
+   * At which price of its dearest ingredients it would change its class by Kasavana & Smith, if they had that price all period and nothing
+   * else moved. Prices are of a kilogram, litre or piece (`unit`: kg, l or each); null where no price does.
+   */
+  turning: z.array(
+    z.strictObject({
+      ingredient: z.string(),
+      unit: z.enum(['kg', 'l', 'each']),
+      priceNow: money,
+      turningPrice: money,
+      classBeyond: mixClassShape.nullable(),
+    }),
+  ),
   /** What one portion takes of what is bought, as the mean of the period; the costs sum to the plate cost. */
   bought: z.array(
     z.strictObject({

@@ -20,6 +20,7 @@ export interface DishFound {
   readonly section: string | null;
   /** The mix that it stands in, by each model, the first one first. */
   readonly mixes: readonly MenuMix[];
+  readonly turning: DishAnswer['turning'];
   readonly change: DishChange | null;
   readonly periods: readonly DishInPeriod[];
   /** Their names. */
@@ -61,6 +62,7 @@ export function writtenDish(found: DishFound): DishAnswer {
       const { class: own, classShares, settled, between } = standing;
       return [{ model, class: own, classShares, settled, between: between && [...between] }];
     }),
+    turning: found.turning,
     bought: report.bought.map(({ item, isEstimate, quantity, unit, cost }) => ({
       ...{ item, isEstimate, quantity, unit, cost: moneyText(cost, currency) },
     })),

@@ -24,10 +24,12 @@ import { askedPeriod } from './asked-period';
 import { askedVenue } from './asked-venue';
 import { costedPeriods } from './costed-periods';
 import type { DishAnswer } from './dish-shape';
+import { dishTurning } from './dish-turning';
 import { type DishFound, writtenDish } from './dish-written';
 import { keptMix } from './kept-mix';
 import { askedThing } from './named-thing';
 import { pastPeriods } from './past-periods';
+import { pricedPeriod } from './priced-period';
 import { type Answered, answered, refused } from './problem';
 
 /** A question about one dish in a period. */
@@ -64,11 +66,13 @@ export async function dishAnswer(asker: Asker, asked: DishAsked): Promise<Answer
   const mixes = earlierOffered && offered ? modelMixes(offered, earlierOffered, section) : [];
   const report = dish(now, thing.id, section);
   if (!report) throw new Error('everything that has a name is among the things');
+  const priced = await pricedPeriod(asker, { venue: asked.venue, month: asked.month, section });
   const { menu, developed } = await stated(db, asker, venue.answer.id, period, everything, thing);
   return answered(
     writtenDish({
       ...{ month: period.name, before: earlier.name, report, section },
       mixes,
+      turning: priced.ok ? dishTurning(priced.answer.model, thing.name, report.bought, report.venue.currency) : [],
       change: dishChange(before, everything, thing.id, section),
       periods: dishPeriods(
         past.map(({ costed }) => costed),

@@ -53,7 +53,7 @@ export function treeFacts(answer: Pick<DishCostAnswer, 'item' | 'currency' | 'pl
     parts: shown,
     unknown: [...new Set(answer.lines.flatMap(unknownIn))],
     least: leastPrinted(answer.currency),
-    credits: -answer.lines.flatMap(leavesOf).reduce((sum, { cost }) => sum + Math.min(0, cost), 0),
+    credits: answer.lines.flatMap(leavesOf).reduce((sum, { cost }) => sum + Math.max(0, -cost), 0),
   };
 }
 

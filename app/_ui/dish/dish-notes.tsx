@@ -14,6 +14,7 @@ import {
   lossWords,
   minutes,
   perPlatingMinute,
+  turningUnit,
   unknownWords,
   workName,
 } from '@/lib/format/words/dish-notes';
@@ -40,6 +41,7 @@ export function DishNotes({ dish, purse }: { dish: DishAnswer; purse: Purse }) {
           <p>{DISH_NOTES.standingNote}</p>
         </Note>
       )}
+      <TurningNote turning={dish.turning} purse={purse} />
       {development && (
         <Note title={DISH_NOTES.development}>
           <p>
@@ -118,6 +120,46 @@ function WorkNote({ dish: { work, smallBatch, figures }, purse }: { dish: DishAn
         </p>
       )}
       <p>{DISH_NOTES.energy}</p>
+    </Note>
+  );
+}
+
+function TurningNote({ turning, purse }: { turning: DishAnswer['turning']; purse: Purse }) {
+  if (turning.length === 0) return null;
+  const price = (amount: string | null, none: string) => (amount === null ? none : moneyFigure(amount, purse));
+  return (
+    <Note title={DISH_NOTES.turning}>
+      <table className={styles.account}>
+        <thead>
+          <tr>
+            <th scope="col">
+              <span className="unseen">{DISH_NOTES.ingredient}</span>
+            </th>
+            <th scope="col" className={styles.turnHead}>
+              {DISH_NOTES.now}
+            </th>
+            <th scope="col" className={styles.turnHead}>
+              {DISH_NOTES.turnsAt}
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {turning.map((row) => (
+            <tr key={row.ingredient}>
+              <th scope="row">
+                {row.ingredient}
+                <span className={styles.faint}>{turningUnit(row.unit, purse)}</span>
+              </th>
+              <td>{price(row.priceNow, DISH_NOTES.unknown)}</td>
+              <td>
+                {price(row.turningPrice, DISH_NOTES.noTurning)}
+                {row.classBeyond && <i className={styles.faint}>{row.classBeyond}</i>}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <p>{DISH_NOTES.turningNote}</p>
     </Note>
   );
 }

@@ -1,5 +1,5 @@
 import { figure, perCent } from '../figures';
-import { money, moneyFigure, type Purse } from '../money';
+import { currencySign, money, moneyFigure, type Purse } from '../money';
 import { dayName } from '../periods';
 import { figurePart, type Part, type Phrase } from '../phrase';
 import { portionsFigure } from '../portions';
@@ -22,6 +22,12 @@ export const DISH_NOTES = {
   allergensOff: 'It is not on offer in this period, so its allergens are not listed.',
   cautions: 'Caution',
   standing: 'Where it stands',
+  turning: 'Turning prices',
+  turningNote: 'At that price all period, with nothing else moved, it changes its class by Kasavana & Smith.',
+  noTurning: 'no price',
+  now: 'now',
+  turnsAt: 'turns at',
+  ingredient: 'Ingredient',
   development: 'Development',
   missing: 'What is missing',
   standingNote: 'How sure: sampling of days only, not doubt in costs.',
@@ -136,6 +142,12 @@ export function developmentPhrase(
 
 export function perPlatingMinute(amount: string, purse: Purse): Phrase {
   return ['Leaves ', figurePart(money(amount, purse)), ' for each minute of plating.'];
+}
+
+/** € a kg, under the name of an ingredient. */
+export function turningUnit(unit: 'kg' | 'l' | 'each', purse: Purse): string {
+  const by = unit === 'kg' ? 'a kg' : unit === 'l' ? 'a litre' : 'each';
+  return `${currencySign(purse)} ${by}`;
 }
 
 export function lossFigure(loss: string | null, purse: Purse): string {

@@ -5,7 +5,7 @@ import { exactMoney, exactMoneyFigure, money, moneyFigure, type Purse, printedCo
 import { dayName, monthName, periodName } from '../periods';
 import { figurePart, namePart, type Part, type Phrase } from '../phrase';
 import { countWord, portionsFigure } from '../portions';
-import { CLASS_MEANING, otherClass, type Standing } from './classes';
+import { CLASS_MEANING, type ClassName, otherClass, type Standing } from './classes';
 import type { StateWords } from './shell';
 
 export const DISH = {
@@ -57,8 +57,18 @@ export interface DishFigures {
   } | null;
   readonly given: { readonly covers: number; readonly perCover: string | null; readonly cost: string | null } | null;
   readonly standings: readonly (Standing & { readonly model: ModelName })[];
+  readonly turning: readonly TurningFigures[];
   readonly bought: readonly { readonly item: string; readonly isEstimate: boolean; readonly cost: string }[];
   readonly change: DishChangeFigures | null;
+}
+
+/** The turning price of one ingredient; that of a DishAnswer is one. */
+export interface TurningFigures {
+  readonly ingredient: string;
+  readonly unit: 'kg' | 'l' | 'each';
+  readonly priceNow: string | null;
+  readonly turningPrice: string | null;
+  readonly classBeyond: ClassName | null;
 }
 
 export interface DishChangeFigures {
@@ -216,7 +226,7 @@ export function isRoundedApart(dish: DishFigures): boolean {
 
 /** How much of the plate hangs on its dearest ingredient, and what changed since the period before. */
 export function dishSentences(dish: DishFigures, purse: Purse): Phrase {
-  return [...dearest(dish, purse), ...changed(dish, purse)];
+  return [...dearest(dish, purse), ...changed(dish, purse), ...turns(dish, purse)];
 }
 
 function dearest({ bought, figures, given }: DishFigures, purse: Purse): Part[] {
@@ -303,6 +313,38 @@ function changed({ change, month }: DishFigures, purse: Purse): Part[] {
   const much = share >= ALL ? ', all of it ' : ', most of it ';
   const through: Part[] = isPrice ? [] : [' in the recipe'];
   return [...said, much, ...(why && moved < 0 ? ['cheaper '] : []), namePart(main.item), ...through, '.'];
+}
+
+const BY: Readonly<Record<TurningFigures['unit'], string>> = { kg: 'a kg', l: 'a litre', each: 'each' };
+
+/** €121.08 a kg. */
+export function turningWords(price: string, unit: TurningFigures['unit'], purse: Purse): string {
+  return `${money(price, purse)} ${BY[unit]}`;
+}
+
+/** A turning price further away than this many times the price of today is told in no sentence. */
+const FAR = 5;
+
+/** Up to which price of what costs most in it a dish stays what it is, where that is near enough to be told. */
+function turns({ turning, bought, standings }: DishFigures, purse: Purse): Part[] {
+  const own = standings[0]?.class ?? null;
+  const first = turning.find(({ ingredient }) => ingredient === bought[0]?.item);
+  if (own === null || !first?.priceNow || !first.turningPrice || first.classBeyond === null) return [];
+  const times = Number(first.turningPrice) / Number(first.priceNow);
+  const price = figurePart(turningWords(first.turningPrice, first.unit, purse));
+  if (times >= 1 && times <= FAR)
+    return [' It stays a ', namePart(own), ' until ', namePart(first.ingredient), ' reaches ', price, '.'];
+  if (times < 1 && times >= 1 / FAR)
+    return [
+      ' It becomes a ',
+      namePart(first.classBeyond),
+      ' where ',
+      namePart(first.ingredient),
+      ' falls to ',
+      price,
+      '.',
+    ];
+  return [];
 }
 
 /** The title of the page of a dish. */
