@@ -80,7 +80,7 @@ function writtenOffer(price: CostLine['price'], currency: string): CostLineAnswe
   };
 }
 
-function writtenRecipe(recipe: WorkedRecipe | null): DishCostAnswer['recipe'] {
+export function writtenRecipe(recipe: WorkedRecipe | null): DishCostAnswer['recipe'] {
   if (recipe === null) return null;
   return {
     validFrom: recipe.validFrom === null ? null : dayText(recipe.validFrom),

@@ -26,9 +26,9 @@ export async function ingredientAnswer(asker: Asker, asked: IngredientAsked): Pr
   const { venue, day, costed, read } = kitchen.answer;
   if (!read.item.ok) return read.item;
   const { written } = read.item.answer;
-  const { currency } = costed.venue;
+  const { currency, locale } = costed.venue;
   return answered({
-    ...{ venue, date: dayText(day), currency },
+    ...{ venue, date: dayText(day), currency, locale },
     ...writtenParts(read.item.answer, day),
     measures: written.measures.map((cells) => ({ ...cells })),
     parts: written.parts.map((cells) => ({ ...cells })),

@@ -13,10 +13,10 @@ export async function ingredientsAnswer(asker: Asker, asked: KitchenAsked): Prom
   const kitchen = await kitchenOn(asker, asked, recipesUsing);
   if (!kitchen.ok) return kitchen;
   const { venue, day, costed, read: uses } = kitchen.answer;
-  const { currency } = costed.venue;
+  const { currency, locale } = costed.venue;
   const money = (amount: number | null) => (amount === null ? null : moneyText(amount, currency));
   return answered({
-    ...{ venue, date: dayText(day), currency },
+    ...{ venue, date: dayText(day), currency, locale },
     items: ingredients(costed, day).map(({ id, item, version, bought, usableCost, issues }) => ({
       ...{ id, item },
       productGroup: version?.productGroup ?? null,

@@ -23,10 +23,12 @@ export interface KitchenOn<Read> {
   readonly read: Read;
 }
 
+/** `weeksBack`: costed with so many weeks before the day, for what asks what was sold in them. */
 export async function kitchenOn<Read>(
   asker: Asker,
   asked: KitchenAsked,
   read: (tx: VenueTx, at: { readonly venue: string; readonly day: Day }) => Promise<Read>,
+  weeksBack = 0,
 ): Promise<Answered<KitchenOn<Read>>> {
   const db = await openDatabase();
   const venue = await askedVenue(db, asker, asked.venue);
@@ -41,13 +43,8 @@ export async function kitchenOn<Read>(
       return { day, revision: tx.revision(), read: await read(tx, { venue: name, day }) };
     });
     const { day } = beside;
-    const { revision, periods } = await costedPeriods(
-      db,
-      asker,
-      id,
-      [{ from: day, to: addDays(day, 1) }],
-      'everything',
-    );
+    const range = { from: addDays(day, -7 * weeksBack), to: addDays(day, 1) };
+    const { revision, periods } = await costedPeriods(db, asker, id, [range], 'everything');
     const [costed] = periods;
     if (!costed) throw new Error('a day was asked for');
     // somebody wrote in between: read both again

@@ -7,7 +7,7 @@ const units = ['g', 'ml', 'each'] as const;
 const day = z.string();
 const text = z.string().nullable();
 
-const head = { venue: z.string(), date: day, currency: z.string() };
+const head = { venue: z.string(), date: day, currency: z.string(), locale: z.string() };
 
 /** A kilogram, a litre or a piece; a batch; a portion: what a cost is the cost of. */
 const perShape = z.strictObject({ quantity: z.number(), unit: z.enum(units) });

@@ -1,8 +1,7 @@
 import { dayText } from '../core/days';
 import { noSuchList } from '../format/words/problems';
 import type { AllergenList } from '../model/allergens/allergen-lists';
-import { whatsInIt } from '../model/allergens/whats-in-it';
-import type { CostedPeriod } from '../model/costed-period';
+import { type WhatsInIt, whatsInIt } from '../model/allergens/whats-in-it';
 import type { ItemId } from '../model/facts';
 import { segmentOf } from '../model/segments';
 import { usualChannel } from '../model/usual-channel';
@@ -36,21 +35,18 @@ export async function recipeAnswer(asker: Asker, asked: RecipeAsked): Promise<An
   const working = thing && costWorking(costed, id, day, usualChannel(thing, day));
   if (!working) throw new Error('everything that has a name has a working');
   return answered({
-    ...{ venue, date: dayText(day), currency: costed.venue.currency },
+    ...{ venue, date: dayText(day), currency: costed.venue.currency, locale: costed.venue.locale },
     ...writtenParts(read.answer, day),
     refusedLines,
     cost: writtenCost(working),
-    whatsInIt: writtenWhatsInIt(costed, node, segmentOf(costed.segments, day), list),
+    whatsInIt: writtenWhatsInIt(whatsInIt(costed, node, segmentOf(costed.segments, day), list), list),
   });
 }
 
 export function writtenWhatsInIt(
-  period: CostedPeriod,
-  node: number,
-  segment: number,
+  { allergens, unknownFrom, otherWords, cautions }: WhatsInIt,
   list: AllergenList,
 ): RecipeAnswer['whatsInIt'] {
-  const { allergens, unknownFrom, otherWords, cautions } = whatsInIt(period, node, segment, list);
   return {
     list,
     allergens: allergens.map((each) => ({ ...each, from: [...each.from] })),

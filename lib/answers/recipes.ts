@@ -12,10 +12,10 @@ export async function recipesAnswer(asker: Asker, asked: KitchenAsked): Promise<
   const kitchen = await kitchenOn(asker, asked, recipesUsing);
   if (!kitchen.ok) return kitchen;
   const { venue, day, costed, read: uses } = kitchen.answer;
-  const { currency } = costed.venue;
+  const { currency, locale } = costed.venue;
   const money = (amount: number | null) => (amount === null ? null : moneyText(amount, currency));
   return answered({
-    ...{ venue, date: dayText(day), currency },
+    ...{ venue, date: dayText(day), currency, locale },
     items: recipes(costed, day).map(({ id, item, kind, version, onMenu, cost }) => ({
       ...{ id, item, kind, section: version?.section ?? null },
       validFrom: version === null || version.validFrom === null ? null : dayText(version.validFrom),

@@ -7,7 +7,11 @@ import { dishCostsFile } from '../answers/dish-costs-file';
 import { dishFile } from '../answers/dish-file';
 import { menuMixAnswer } from '../answers/menu-mix';
 import { menuMixFile } from '../answers/menu-mix-file';
+import { prepSheetAnswer } from '../answers/prep-sheet';
+import { prepSheetFile } from '../answers/prep-sheet-file';
 import type { Answered } from '../answers/problem';
+import { recipeCardAnswer } from '../answers/recipe-card';
+import { recipeCardFile } from '../answers/recipe-card-file';
 import { weekAnswer } from '../answers/week';
 import { weekFile } from '../answers/week-file';
 import { yearAnswer } from '../answers/year';
@@ -16,8 +20,11 @@ import { reportCsv } from '../format/report-csv';
 import type { ReportFile } from '../format/report-file';
 import { terminalJson, terminalLines } from '../format/terminal-text';
 import {
+  dayTwice,
   fromAndTo,
   monthOrDays,
+  noExpectation,
+  noNumber,
   oneFormat,
   reportUsage,
   whichItem,
@@ -28,6 +35,8 @@ import { currentAsker } from '../session/asker';
 import { dishCostSheet } from './dish-cost-sheet';
 import { dishSheet } from './dish-sheet';
 import { dishCostsTable, menuMixTable } from './plain-tables';
+import { prepSheetTable } from './prep-sheet-table';
+import { recipeCardSheet } from './recipe-card-sheet';
 import { complain, run, wrongUse } from './run';
 import { weekTable } from './week-table';
 import { writeReport } from './write-report';
@@ -36,6 +45,11 @@ import { yearTable } from './year-table';
 const OPTIONS = {
   item: { type: 'string' },
   date: { type: 'string' },
+  day: { type: 'string' },
+  portions: { type: 'string' },
+  batches: { type: 'string' },
+  covers: { type: 'string' },
+  expect: { type: 'string', multiple: true },
   channel: { type: 'string' },
   month: { type: 'string' },
   from: { type: 'string' },
@@ -57,6 +71,11 @@ interface Asked {
   readonly month: string | null;
   readonly section: string | null;
   readonly model: string | null;
+  readonly portions: number | null;
+  readonly batches: number | null;
+  readonly covers: number | null;
+  /** NAME=20: portions that somebody expects instead of the mean. */
+  readonly expect: readonly { readonly item: string; readonly portions: number }[];
 }
 
 interface Written {
@@ -95,6 +114,10 @@ const REPORTS: Readonly<Record<string, (asked: Asked) => Promise<Answered<Writte
   dish: async (asked) => written(await dishAnswer(currentAsker(), ofItem(inPeriod(asked))), dishFile, dishSheet),
   'dish-cost': async (asked) =>
     written(await dishCostAnswer(currentAsker(), ofItem(asked)), dishCostFile, dishCostSheet),
+  'prep-sheet': async (asked) =>
+    written(await prepSheetAnswer(currentAsker(), { ...asked, portions: asked.expect }), prepSheetFile, prepSheetTable),
+  'recipe-card': async (asked) =>
+    written(await recipeCardAnswer(currentAsker(), { ...ofItem(asked), list: null }), recipeCardFile, recipeCardSheet),
   year: async (asked) => written(await yearAnswer(currentAsker(), asked), yearFile, yearTable),
   week: async (asked) => written(await weekAnswer(currentAsker(), asked), weekFile, weekTable),
 };
@@ -107,6 +130,20 @@ function periodIn({ month, from, to }: { readonly month?: string; readonly from?
   return `${from}..${to}`;
 }
 
+/** A number that stands after an option; null where the option is not there. */
+function numberAfter(option: string, text: string | undefined): number | null {
+  if (text === undefined) return null;
+  const number = Number(text);
+  if (text.trim() === '' || !Number.isFinite(number)) throw wrongUse(noNumber(option, text));
+  return number;
+}
+
+function expectation(text: string): { readonly item: string; readonly portions: number } {
+  const at = text.lastIndexOf('=');
+  if (at < 1) throw wrongUse(noExpectation(text));
+  return { item: text.slice(0, at), portions: numberAfter('expect', text.slice(at + 1)) ?? 0 };
+}
+
 function readArguments() {
   const { values, positionals } = parseArgs({ options: OPTIONS, allowPositionals: true });
   if (values.help) return { help: true } as const;
@@ -115,8 +152,15 @@ function readArguments() {
   if (!report || more.length > 0) throw wrongUse(wrongReport(what ?? '', Object.keys(REPORTS)));
   const month = periodIn(values);
   if ([values.json, values.csv, values.xlsx].filter((form) => form !== undefined).length > 1) throw wrongUse(oneFormat);
-  const { venue = null, item = null, date = null, channel = null, section = null, model = null } = values;
-  const asked = { venue, item, date, month, channel, section, model };
+  const { venue = null, item = null, channel = null, section = null, model = null } = values;
+  if (values.date !== undefined && values.day !== undefined) throw wrongUse(dayTwice);
+  const asked = {
+    ...{ venue, item, date: values.date ?? values.day ?? null, month, channel, section, model },
+    portions: numberAfter('portions', values.portions),
+    batches: numberAfter('batches', values.batches),
+    covers: numberAfter('covers', values.covers),
+    expect: (values.expect ?? []).map(expectation),
+  };
   const form = values.json ? 'json' : values.csv ? 'csv' : 'plain';
   return { help: false, report, asked, form, xlsx: values.xlsx ?? null } as const;
 }

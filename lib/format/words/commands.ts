@@ -6,6 +6,8 @@ npm run report -- dish --item NAME --month 2026-10 [options]
 npm run report -- dish-cost --item NAME [--date 2026-10-31] [options]
 npm run report -- year [--month 2026-10] [options]
 npm run report -- week [--month 2026-W43] [options]
+npm run report -- prep-sheet [--day 2026-10-31] [--expect NAME=20] [--covers 60] [options]
+npm run report -- recipe-card --item NAME [--portions 20 | --batches 2] [--day 2026-10-31] [options]
 
   menu-mix         what sells and what leaves, and how sure that is
   dish-costs       what each dish costs and leaves, by channel
@@ -15,11 +17,17 @@ npm run report -- week [--month 2026-W43] [options]
   year             what the menu left through the last eighteen months, with its changes; left out: up to the latest
   week             covers, spend per cover, portions and what was left, by day, against the four weeks before and the
                    year before, and what did not sell; left out: the latest week whose sales are all in
+  prep-sheet       what to make for a day: batches by component, what to take from the store, minutes by grade
+  recipe-card      a recipe scaled to portions or batches
 
 ${PERIODS}
-  --item NAME      which dish (dish), or what dish-cost works out
+  --item NAME      which dish (dish), what dish-cost works out, or which recipe (recipe-card)
   --date DAY       on which day (2026-10-31); left out: the last day of the latest month with sales. --month instead:
                    the last day on which it was on sale in that period, and the mean of the period
+  --day DAY        the same as --date (prep-sheet, recipe-card)
+  --expect NAME=N  portions expected instead of the mean of the last four such weekdays (prep-sheet); may be repeated
+  --covers N       guests expected instead of that mean (prep-sheet)
+  --portions N     how many of a dish, --batches N how many batches of a component (recipe-card); left out: one
   --channel NAME   where it is sold (dish-cost); left out: dine_in, or the first of its channels
   --section NAME   one section of the menu (menu-mix, year); left out: the whole menu
   --venue NAME     which venue; needed where there are several
@@ -39,6 +47,11 @@ export const whichPeriod = 'Which period? Name it with --month 2026-10, or with 
 export const monthOrDays = 'Either --month, or --from and --to, not both.';
 export const fromAndTo = 'Days have a beginning and an end: write --from 2026-10-01 --to 2026-11-01, the end excluded.';
 export const whichItem = 'The cost of what? Name it with --item NAME.';
+export const dayTwice = 'Either --date or --day, not both: they mean the same.';
+export const noNumber = (option: string, text: string): string =>
+  `“${text}” after --${option} is no number. Write digits, such as 20.`;
+export const noExpectation = (text: string): string =>
+  `“${text}” names no portions. Write the item, an equals sign and how many: --expect "Tart=20".`;
 export const oneFormat = 'One of --json, --csv and --xlsx, not several.';
 
 /** What is wrong with an option, in plain words, from what the parser of the command line says of it. */

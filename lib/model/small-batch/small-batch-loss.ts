@@ -5,6 +5,7 @@ import type { RecipePiece } from '../recipe-piece';
 import { inSegment, segmentOf } from '../segments';
 import { needByDay } from '../served';
 import type { Thing } from '../things';
+import { batchTerms } from './batch-terms';
 import { type BatchTerms, runBatches } from './run-batches';
 
 /** What small batches of one component lose in a period. Quantities in base units of the component, money in venue currency. */
@@ -76,17 +77,4 @@ export function lossPerUnit(period: CostedPeriod, losses: readonly SmallBatchLos
   }
   const touched = upward(period.lines, unknown, count);
   return { loss: upward(period.lines, loss, count), unknown: Uint8Array.from(touched, (each) => (each === 0 ? 0 : 1)) };
-}
-
-/**
- * The smallest batch in base units of what is left of it, and the days it keeps: what is thrown at close keeps one. The smallest batch
- * is stated in the unit of the yield (of grams, where the yield is blank) and shrinks and swells as a whole batch does.
- */
-function batchTerms(piece: RecipePiece | null): BatchTerms | null {
-  if (piece === null || Number.isNaN(piece.usable)) return null;
-  const { smallestBatch, shelfLifeDays, thrownAtClose, yieldQuantity, batchLossG } = piece.version;
-  const days = thrownAtClose ? 1 : shelfLifeDays;
-  if (smallestBatch === null || days === null) return null;
-  const whole = yieldQuantity ?? piece.usable + (batchLossG ?? 0);
-  return { smallest: (smallestBatch / whole) * piece.usable, days };
 }
