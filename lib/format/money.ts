@@ -57,12 +57,22 @@ export function exactMoney(amount: Numeral, purse: Purse): string {
  */
 export function printedCoins(amount: Numeral, currency: string): number {
   const digits = minorDigits(currency);
-  const plain = new Intl.NumberFormat('en', {
+  return Math.round(Number(plainFormat(digits).format(amount as `${number}`)) * 10 ** digits);
+}
+
+const plainFormats = new Map<number, Intl.NumberFormat>();
+
+/** Made once for each number of decimals: to make one takes longer than to write a thousand amounts. */
+function plainFormat(digits: number): Intl.NumberFormat {
+  const known = plainFormats.get(digits);
+  if (known) return known;
+  const made = new Intl.NumberFormat('en', {
     minimumFractionDigits: digits,
     maximumFractionDigits: digits,
     useGrouping: false,
   });
-  return Math.round(Number(plain.format(amount as `${number}`)) * 10 ** digits);
+  plainFormats.set(digits, made);
+  return made;
 }
 
 /** The least amount that a table does not print as nothing: half the smallest coin. */

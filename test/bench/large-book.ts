@@ -1,4 +1,4 @@
-import { addDays, type DayRange } from '@/lib/core/days';
+import { addDays, type Day, type DayRange } from '@/lib/core/days';
 import { seededRandom } from '@/lib/core/random';
 import type { Facts, ItemId } from '@/lib/model/facts';
 import { Book, day, type Line } from '../books';
@@ -57,6 +57,20 @@ export function largeBook(size: BookSize, priceDays = 0, seed = 7): Facts {
     }
   }
   return book.facts();
+}
+
+/** A large book of which every dish is sold at 30.00 with tax on every day of the month, so many portions as are said. */
+export function soldDaily(facts: Facts, portions: (item: ItemId, day: Day) => number): Facts {
+  const dishes = facts.items.filter(({ kind }) => kind === 'dish');
+  const days = Array.from({ length: MONTH.to - MONTH.from }, (_, index) => addDays(MONTH.from, index));
+  const sales = days.flatMap((date) =>
+    dishes.map(({ id: item }) => {
+      const sold = portions(item, date);
+      const net = (sold * 30) / 1.1;
+      return { day: date, item, channel: 'dine_in', sold, comps: 0, net, soldWithoutRevenue: 0 };
+    }),
+  );
+  return { ...facts, sales };
 }
 
 /** As somebody writes it down: so many decimals. */

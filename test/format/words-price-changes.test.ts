@@ -9,6 +9,7 @@ const DARK = {
   price: 19.2,
   unit: 'kg',
   change: 19.2 / 14.8 - 1,
+  amount: null,
 };
 const OCTOBER: PriceChangeFigures = {
   moved: [DARK],
@@ -52,12 +53,12 @@ describe('priceSentence(figures, purse)', () => {
 
   test('of a group, a supplier, a section and a dish says whose prices they are', () => {
     const moved = (kind: 'group' | 'supplier' | 'section' | 'everything', change: number) =>
-      said({ moved: [{ name: 'Corrow', kind, price: null, unit: null, change }] });
+      said({ moved: [{ name: 'Corrow', kind, price: null, unit: null, change, amount: null }] });
     expect(moved('group', 0.1)).toMatch(/^All of Corrow 10\.0\u2009% dearer would/);
     expect(moved('supplier', -0.1)).toMatch(/^Everything from Corrow 10\.0\u2009% cheaper would/);
     expect(moved('section', 0.1)).toMatch(/^Every dish of Corrow 10\.0\u2009% dearer would/);
     expect(moved('everything', 0.1)).toMatch(/^Everything that is bought 10\.0\u2009% dearer would/);
-    const dish = { name: 'Dune', kind: 'dish' as const, price: 14.5, unit: null, change: 0 };
+    const dish = { name: 'Dune', kind: 'dish' as const, price: 14.5, unit: null, change: 0, amount: null };
     expect(said({ moved: [dish] })).toMatch(/^Dune at €14\.50 on the menu, as now, would/);
   });
 

@@ -34,8 +34,10 @@ export interface MovedPrice {
   readonly price: number | null;
   /** kg, l, piece; null on the menu. */
   readonly unit: string | null;
-  /** As a fraction of the price now; null where there is none now. */
+  /** As a fraction of the price now; null where there is none now, or where it is moved by an amount. */
   readonly change: number | null;
+  /** Where several are moved by an amount each. */
+  readonly amount: number | null;
 }
 
 /** What the sentence is made from; money is venue currency. */
@@ -68,14 +70,15 @@ function comparison(change: number | null, locale: string): Part[] {
 }
 
 /** Who is moved where: the subject of the sentence. */
-function subject({ name, kind, price, unit, change }: MovedPrice, purse: Purse): Part[] {
+function subject({ name, kind, price, unit, change, amount }: MovedPrice, purse: Purse): Part[] {
   const { locale } = purse;
   if (price !== null) {
     const where = kind === 'dish' ? ' on the menu' : '';
     return [namePart(name), ' at ', figurePart(unitPrice(price, unit, purse)), where, ...comparison(change, locale)];
   }
-  const by = change ?? 0;
-  const dearer: Part[] = [figurePart(perCent(Math.abs(by), locale)), by < 0 ? ' cheaper' : ' dearer'];
+  const by = amount ?? change ?? 0;
+  const size = amount === null ? perCent(Math.abs(by), locale) : exactMoney(Math.abs(by), purse);
+  const dearer: Part[] = [figurePart(size), by < 0 ? ' cheaper' : ' dearer'];
   const whose: Readonly<Record<MovedPrice['kind'], Part[]>> = {
     ingredient: [namePart(name), ' '],
     dish: [namePart(name), ' on the menu '],
@@ -109,7 +112,8 @@ const TOLD = 3;
 
 function turning({ turned, names }: PriceChangeFigures, locale: string): Part[] {
   if (turned.length === 0) return [' No dish would change its class.'];
-  const short = new Map(names.map((name, index) => [name, shortNames(names)[index] ?? name]));
+  const shorter = shortNames(names);
+  const short = new Map(names.map((name, index) => [name, shorter[index] ?? name]));
   const told = (item: string): Part => namePart(short.get(item) ?? item);
   if (turned.length > TOLD) {
     const [first] = turned;
@@ -151,6 +155,10 @@ export function priceBasis(period: string, touched: number, dishes: number, loca
 /** One moved price in the list of them. */
 export function movedText(moved: MovedPrice, purse: Purse): Phrase {
   const change = moved.change === null ? null : `${signedFigure(moved.change * 100, purse.locale, 1)}\u2009%`;
+  if (moved.amount !== null) {
+    const sign = moved.amount < 0 ? '\u2212' : '+';
+    return [namePart(moved.name), ' ', figurePart(`${sign}${exactMoney(Math.abs(moved.amount), purse)}`)];
+  }
   if (moved.price === null) return [namePart(moved.name), ' ', figurePart(change ?? '')];
   const price = figurePart(unitPrice(moved.price, moved.unit, purse));
   return change === null

@@ -1,14 +1,12 @@
 import { gzipSync } from 'node:zlib';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import type { Day } from '@/lib/core/days';
 import { type CostedPeriod, costPeriod } from '@/lib/model/costed-period';
-import type { Facts } from '@/lib/model/facts';
 import { amountSource } from '@/lib/model/price-model/amount-source';
 import { type ModelSource, packedModel, unpackedModel } from '@/lib/model/price-model/packed-model';
 import { priceModelOf } from '@/lib/model/price-model/price-model-of';
 import { served } from '@/lib/model/served';
-import { LARGE, largeBook, MONTH } from '../../bench/large-book';
+import { LARGE, largeBook, MONTH, soldDaily } from '../../bench/large-book';
 import { acyclicBooks, BOOK_DAYS, RUNS } from '../../generated-books';
 
 const sourceOf = (period: CostedPeriod): ModelSource => ({ amounts: amountSource(period), served: served(period) });
@@ -24,21 +22,11 @@ test('unpackedModel(packedModel(model)) is the model, bit for bit, of any book',
   );
 });
 
-/** Every dish sold on every day, one to five portions. */
-function withSales(facts: Facts): Facts {
-  const dishes = facts.items.filter(({ kind }) => kind === 'dish');
-  const days = Array.from({ length: MONTH.to - MONTH.from }, (_, index) => (MONTH.from + index) as Day);
-  const sales = days.flatMap((day) =>
-    dishes.map(({ id: item }) => {
-      const sold = 1 + ((item * 7 + day * 3) % 5);
-      return { day, item, channel: 'dine_in', sold, comps: 0, net: (sold * 30) / 1.1, soldWithoutRevenue: 0 };
-    }),
-  );
-  return { ...facts, sales };
-}
-
 test('packedModel(model) of 1,000 dishes, 40,000 lines and prices that change on 30 days takes at most 300 kB compressed', () => {
-  const period = costPeriod(withSales(largeBook(LARGE, 30)), MONTH);
+  const period = costPeriod(
+    soldDaily(largeBook(LARGE, 30), (item, day) => 1 + ((item * 7 + day * 3) % 5)),
+    MONTH,
+  );
   const model = priceModelOf(period, null);
   expect([model.items.length, model.lines.parent.length, model.segments]).toEqual([1000, 40_000, 31]);
   const bytes = packedModel(model, sourceOf(period));
