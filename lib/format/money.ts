@@ -1,5 +1,5 @@
 import { currencyDigits } from './currency-digits';
-import { type Decimals, figure, type Numeral } from './figures';
+import { type Decimals, figure, type Numeral, signedFigure } from './figures';
 
 /** How a venue writes money: its currency (ISO 4217) and its locale (BCP 47). */
 export interface Purse {
@@ -84,4 +84,10 @@ export function leastPrinted(currency: string): number {
 export function coinsFigure(coins: number, { currency, locale }: Purse): string {
   const digits = minorDigits(currency);
   return figure(coins / 10 ** digits, locale, digits);
+}
+
+/** A change in so many of the smallest coins, as a table prints it: with its sign. */
+export function signedCoins(coins: number, { currency, locale }: Purse): string {
+  const digits = minorDigits(currency);
+  return signedFigure(coins / 10 ** digits, locale, digits);
 }

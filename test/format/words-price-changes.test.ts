@@ -52,13 +52,13 @@ describe('priceSentence(figures, purse)', () => {
   });
 
   test('of a group, a supplier, a section and a dish says whose prices they are', () => {
-    const moved = (kind: 'group' | 'supplier' | 'section' | 'everything', change: number) =>
+    const moved = (kind: 'group' | 'supplier' | 'section' | 'everything-bought', change: number) =>
       said({ moved: [{ name: 'Corrow', kind, price: null, unit: null, change, amount: null }] });
     expect(moved('group', 0.1)).toMatch(/^All of Corrow 10\.0\u2009% dearer would/);
     expect(moved('supplier', -0.1)).toMatch(/^Everything from Corrow 10\.0\u2009% cheaper would/);
     expect(moved('section', 0.1)).toMatch(/^Every dish of Corrow 10\.0\u2009% dearer would/);
-    expect(moved('everything', 0.1)).toMatch(/^Everything that is bought 10\.0\u2009% dearer would/);
-    const dish = { name: 'Dune', kind: 'dish' as const, price: 14.5, unit: null, change: 0, amount: null };
+    expect(moved('everything-bought', 0.1)).toMatch(/^Everything that is bought 10\.0\u2009% dearer would/);
+    const dish = { name: 'Dune', kind: 'item' as const, price: 14.5, unit: null, change: 0, amount: null };
     expect(said({ moved: [dish] })).toMatch(/^Dune at €14\.50 on the menu, as now, would/);
   });
 

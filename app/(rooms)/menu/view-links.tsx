@@ -1,5 +1,6 @@
 import type { Route } from 'next';
 import Link from 'next/link';
+import { PRICES } from '@/lib/format/words/price-changes';
 import { SHELL } from '@/lib/format/words/shell';
 import { WEEK } from '@/lib/format/words/week';
 import { YEAR } from '@/lib/format/words/year';
@@ -9,6 +10,7 @@ import styles from './view-links.module.css';
 /** The views of the Menu room that there are, in the order in which they are read. A new page adds its line. */
 const VIEWS = [
   { path: '/menu', name: SHELL.mixView },
+  { path: '/menu/prices', name: PRICES.title },
   { path: '/menu/dishes', name: SHELL.dishesView },
   { path: '/menu/year', name: YEAR.view },
   { path: '/menu/week', name: WEEK.view },

@@ -6,10 +6,6 @@ import { TableOut } from '../table-out/table-out';
 import styles from './before-after.module.css';
 import { CHANGE_COLUMNS, type ChangeColumn, type ChangeRow, type ChangeTable } from './change-row';
 import { Dumbbell } from './dumbbell';
-import { changeText } from './table-text';
-
-/** Rows that are shown at first, and how many more each time that more are asked for. */
-const SHOWN = 30;
 
 /** What is left out first where there is little room. */
 const FOLDS: Readonly<Partial<Record<ChangeColumn, string | undefined>>> = {
@@ -27,17 +23,21 @@ export function BeforeAfter({
   heads,
   locale,
   href,
+  text,
+  onMore,
 }: {
   table: ChangeTable;
   heads: Readonly<Record<ChangeColumn, readonly [string, string]>>;
   locale: string;
+  /** Where a spreadsheet fetches the same rows. */
   href: string;
+  /** All rows as text, for the clipboard. */
+  text: () => string;
+  onMore: () => void;
 }) {
-  const [shown, setShown] = useState(SHOWN);
   const [fromZero, setFromZero] = useState(false);
   const [open, setOpen] = useState(false);
-  const { rows, axis } = table;
-  const more = rows.length - shown;
+  const { rows, axis, more } = table;
   return (
     <section
       className={`${styles.scroll} ${open ? styles.open : ''}`}
@@ -47,12 +47,7 @@ export function BeforeAfter({
       <table className={styles.table}>
         <caption>
           {BEFORE_AFTER.caption}
-          <TableOut
-            text={() => changeText(heads, table)}
-            rows={rows.length}
-            href={href}
-            unfolding={{ open, setOpen }}
-          />
+          <TableOut text={text} rows={rows.length + more} href={href} unfolding={{ open, setOpen }} />
         </caption>
         <thead>
           <tr>
@@ -72,7 +67,7 @@ export function BeforeAfter({
           </tr>
         </thead>
         <tbody>
-          {rows.slice(0, shown).map((row) => (
+          {rows.map((row) => (
             <tr key={row.item}>
               <th scope="row" className={styles.dish} data-column="item">
                 {row.item}
@@ -92,7 +87,7 @@ export function BeforeAfter({
             <tr className={styles.rest}>
               <th scope="row" colSpan={2}>
                 {more > 0 && (
-                  <button type="button" onClick={() => setShown(shown + SHOWN * 4)}>
+                  <button type="button" onClick={onMore}>
                     {moreDishes(more, locale)}
                   </button>
                 )}

@@ -53,7 +53,10 @@ export type ChangeTotal = Readonly<Partial<Record<ChangeColumn, ChangeText>>>;
 
 /** All that the table shows. */
 export interface ChangeTable {
+  /** As many as are shown. */
   readonly rows: readonly ChangeRow[];
+  /** Touched dishes that are not among them yet. */
+  readonly more: number;
   /** Dishes that are not among the rows because nothing of them changes, and how that is said; null where there are none. */
   readonly untouched: string | null;
   readonly total: ChangeTotal;

@@ -7,6 +7,11 @@ export const BEFORE_AFTER = {
   dish: 'Dish',
   total: 'The period',
   noChange: 'no change',
+  none: '–',
+  unknown: 'unknown',
+  notClassed: 'not classed',
+  /** No number of portions earns as much as before. */
+  never: 'no number',
   asChanges: 'show changes from zero',
   asMargins: 'show what is left',
   was: (name: string): string => `was ${name}`,

@@ -1,8 +1,9 @@
 import { figure, perCent, perCentFigure, signedFigure } from '../figures';
-import { exactMoney, money, type Purse, wholeMoney } from '../money';
-import { figurePart, namePart, type Part, type Phrase } from '../phrase';
+import { exactMoney, type Purse, wholeMoney } from '../money';
+import { figurePart, namePart, type Part, type Phrase, plainText } from '../phrase';
 import { countWord } from '../portions';
 import { type ClassName, MODEL_SOURCE } from './classes';
+import type { StateWords } from './shell';
 import { shortNames } from './short-names';
 
 export const PRICES = {
@@ -16,20 +17,51 @@ export const PRICES = {
   edits: 'Prices that are moved',
   ruler: 'The price as a slider',
   kept: 'nothing here is kept',
+  changeOnly: 'Change',
+  failed: 'The prices could not be read, so that nothing can be moved here. Load the page again.',
+  noPrice: 'Nobody has stated this price, so that there is nothing to move. Bring it in with offer_prices.csv or menu.csv.',
   noFigure: 'Write the price as a number, for instance 19.20.',
   noChange: 'Write the change as a number, for instance 10 or −5.',
 } as const;
+
+export const CHOICES = {
+  everything: 'Everything that is bought',
+  menu: 'The whole menu',
+  /** What a choice is, beside its name. */
+  of: {
+    ingredient: 'bought',
+    group: 'product group',
+    supplier: 'supplier',
+    item: 'on the menu',
+    section: 'section of the menu',
+    'everything-bought': 'all suppliers',
+    'whole-menu': 'all menu prices',
+  },
+} as const;
+
+export const NOTHING_PRICED: StateWords = {
+  title: 'No prices to move',
+  text: 'A change of prices needs dishes on the menu and ingredients with prices. Load recipes.csv, offers.csv, offer_prices.csv and menu.csv, or look at another month.',
+  command: 'npm run load -- FOLDER',
+};
+
+export function pricesTitle(period: string): string {
+  return `${PRICES.title}, ${period}`;
+}
 
 export const PICKER = {
   reading: 'The prices are being read.',
   nothing: (typed: string): string => `Nothing is called “${typed}”. Try a part of its name.`,
 } as const;
 
+/** Whose price it is, as EditTarget has it. */
+export type Moved = 'ingredient' | 'group' | 'supplier' | 'item' | 'section' | 'everything-bought' | 'whole-menu';
+
 /** What is moved, and to what; all in the unit that is printed. */
 export interface MovedPrice {
   readonly name: string;
   /** Some together are moved by a change only. */
-  readonly kind: 'ingredient' | 'group' | 'supplier' | 'dish' | 'section' | 'everything';
+  readonly kind: Moved;
   /** Null where several prices are moved together. */
   readonly price: number | null;
   /** kg, l, piece; null on the menu. */
@@ -73,21 +105,32 @@ function comparison(change: number | null, locale: string): Part[] {
 function subject({ name, kind, price, unit, change, amount }: MovedPrice, purse: Purse): Part[] {
   const { locale } = purse;
   if (price !== null) {
-    const where = kind === 'dish' ? ' on the menu' : '';
-    return [namePart(name), ' at ', figurePart(unitPrice(price, unit, purse)), where, ...comparison(change, locale)];
+    const where = kind === 'item' ? ' on the menu' : '';
+    return [
+      ...whoseOf(name, kind),
+      'at ',
+      figurePart(unitPrice(price, unit, purse)),
+      where,
+      ...comparison(change, locale),
+    ];
   }
   const by = amount ?? change ?? 0;
   const size = amount === null ? perCent(Math.abs(by), locale) : exactMoney(Math.abs(by), purse);
   const dearer: Part[] = [figurePart(size), by < 0 ? ' cheaper' : ' dearer'];
-  const whose: Readonly<Record<MovedPrice['kind'], Part[]>> = {
+  return [...whoseOf(name, kind), ...dearer];
+}
+
+function whoseOf(name: string, kind: Moved): Part[] {
+  const whose: Readonly<Record<Moved, Part[]>> = {
     ingredient: [namePart(name), ' '],
-    dish: [namePart(name), ' on the menu '],
+    item: [namePart(name), ' '],
     group: ['All of ', namePart(name), ' '],
     supplier: ['Everything from ', namePart(name), ' '],
     section: ['Every dish of ', namePart(name), ' '],
-    everything: ['Everything that is bought '],
+    'everything-bought': ['Everything that is bought '],
+    'whole-menu': ['The whole menu '],
   };
-  return [...whose[kind], ...dearer];
+  return whose[kind];
 }
 
 function whatItDoes({ contribution, period }: PriceChangeFigures, purse: Purse): Part[] {
@@ -159,7 +202,7 @@ export function movedText(moved: MovedPrice, purse: Purse): Phrase {
     const sign = moved.amount < 0 ? '\u2212' : '+';
     return [namePart(moved.name), ' ', figurePart(`${sign}${exactMoney(Math.abs(moved.amount), purse)}`)];
   }
-  if (moved.price === null) return [namePart(moved.name), ' ', figurePart(change ?? '')];
+  if (moved.price === null) return [namePart(moved.name), ' ', figurePart(change ?? 'as now')];
   const price = figurePart(unitPrice(moved.price, moved.unit, purse));
   return change === null
     ? [namePart(moved.name), ' ', price]
@@ -168,10 +211,28 @@ export function movedText(moved: MovedPrice, purse: Purse): Phrase {
 
 /** What the slider says to ears. */
 export function spokenPrice(moved: MovedPrice, purse: Purse): string {
-  return movedText(moved, purse)
-    .slice(2)
-    .map((part) => (typeof part === 'string' ? part : 'figure' in part ? part.figure : part.name))
-    .join('');
+  return plainText(movedText(moved, purse).slice(2));
+}
+
+/** The name of the slider. */
+export function rulerName(name: string, kind: Moved, unit: string): string {
+  return `${plainText(whoseOf(name, kind)).trim()}, ${unit}`;
+}
+
+export function unitName(unit: 'g' | 'ml' | 'each'): string {
+  return unit === 'each' ? 'piece' : unit === 'g' ? 'kg' : 'litre';
+}
+
+/** Why a change cannot be made. */
+export function troubleText(name: string, why: 'touches-nothing' | 'below-zero', period: string): string {
+  return why === 'below-zero'
+    ? `${name} cannot cost less than nothing. Take back a part of the change.`
+    : `Nothing called “${name}” had a price in ${period}, so that this change does nothing. Choose its name from the list.`;
+}
+
+/** A change in the address that cannot be read. */
+export function unreadText(text: string): string {
+  return `The address says “${text}”, which is no change of a price. It is written like Double cream:+10% or Double cream:6.20.`;
 }
 
 /** Under the ruler: its unit, what flags are, and what the band is. */
@@ -196,8 +257,4 @@ export function flagText(className: ClassName, isAbove: boolean): string {
 
 export function nowText(price: string): string {
   return `now ${price}`;
-}
-
-export function priceMoney(price: number, purse: Purse): string {
-  return money(price, purse);
 }
