@@ -81,10 +81,7 @@ export function deskRuler(model: PriceModel, moves: Moves, { purse }: DeskScope)
   }
   const now = facts.now ?? 0;
   const ends = isShare ? SHARE_REACH : REACH.map((share) => now * share);
-  const scale = rulerScale(
-    [now, ...ends, ...(facts.paid ?? []), standsAt(facts, chosen.step)],
-    isShare ? -100 : 0,
-  );
+  const scale = rulerScale([now, ...ends, ...(facts.paid ?? []), standsAt(facts, chosen.step)], isShare ? -100 : 0);
   const decimals = tickDecimals(scale.ticks);
   const flags = flagsOf(model, moves, facts, scale, purse);
   return {

@@ -5,7 +5,11 @@ import field from '../field.module.css';
 
 /** What somebody typed as a number; a comma may stand for the point, and the typographer's minus for the hyphen. */
 export function typedNumber(text: string): number | null {
-  const plain = text.replaceAll(/\s/g, '').replace('\u2212', '-').replace(/,(?=\d{1,4}$)/, '.').replaceAll(',', '');
+  const plain = text
+    .replaceAll(/\s/g, '')
+    .replace('\u2212', '-')
+    .replace(/,(?=\d{1,4}$)/, '.')
+    .replaceAll(',', '');
   return /^[+-]?\d{1,9}(\.\d{1,9})?$/.test(plain) ? Number(plain) : null;
 }
 

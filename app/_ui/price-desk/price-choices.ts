@@ -18,12 +18,27 @@ export function priceChoices({ goods, items }: PriceModel): readonly TargetChoic
       .sort((a, b) => byText(nameKey(a), nameKey(b)))
       .map((name) => choice({ of: kind, name }, name));
   return [
-    ...of('ingredient', priced.map(({ name }) => name)),
-    ...of('group', priced.map(({ productGroup }) => productGroup)),
-    ...of('supplier', priced.flatMap(({ suppliers }) => suppliers)),
+    ...of(
+      'ingredient',
+      priced.map(({ name }) => name),
+    ),
+    ...of(
+      'group',
+      priced.map(({ productGroup }) => productGroup),
+    ),
+    ...of(
+      'supplier',
+      priced.flatMap(({ suppliers }) => suppliers),
+    ),
     choice({ of: 'everything-bought', name: null }, CHOICES.everything),
-    ...of('item', items.filter(({ menuPrice }) => menuPrice !== null).map(({ name }) => name)),
-    ...of('section', items.map(({ section }) => section)),
+    ...of(
+      'item',
+      items.filter(({ menuPrice }) => menuPrice !== null).map(({ name }) => name),
+    ),
+    ...of(
+      'section',
+      items.map(({ section }) => section),
+    ),
     choice({ of: 'whole-menu', name: null }, CHOICES.menu),
   ];
 }

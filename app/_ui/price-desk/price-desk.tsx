@@ -1,8 +1,8 @@
 'use client';
 
 import { useMemo, useState } from 'react';
-import { changeHeads } from '@/lib/format/words/before-after';
 import { currencySign } from '@/lib/format/money';
+import { changeHeads } from '@/lib/format/words/before-after';
 import { PRICES } from '@/lib/format/words/price-changes';
 import { BeforeAfter } from '../before-after/before-after';
 import { changeText } from '../before-after/table-text';
@@ -12,10 +12,10 @@ import { PriceRuler } from '../price-ruler/price-ruler';
 import { Said } from '../said';
 import { type DeskFigures, type DeskRuler, type DeskScope, deskFigures, deskRuler } from './desk-view';
 import { FigureField } from './figure-field';
-import { chosenOf, type Moves, movesQuery, putBack, readableQuery, withStep, withTarget, without } from './moves';
+import { chosenOf, type Moves, movesQuery, putBack, readableQuery, without, withStep, withTarget } from './moves';
 import { priceChoices } from './price-choices';
-import { ROWS } from './rows';
 import styles from './price-desk.module.css';
+import { ROWS } from './rows';
 import { SpokenSentence } from './spoken-sentence';
 import { stepTo, targetFacts } from './target-facts';
 import { useMoves } from './use-moves';
@@ -117,10 +117,10 @@ export function PriceDesk({
           text={chosen.change}
           wrong={PRICES.noChange}
           onFigure={(value) =>
-            typed(
-              chosen.price === null ? value : (ruler.facts?.now ?? 0) * (1 + value / 100),
-              { how: 'share', by: value / 100 },
-            )
+            typed(chosen.price === null ? value : (ruler.facts?.now ?? 0) * (1 + value / 100), {
+              how: 'share',
+              by: value / 100,
+            })
           }
         />
         {isAnyMoved && (

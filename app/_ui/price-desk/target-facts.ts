@@ -1,6 +1,7 @@
 import { nameKey } from '@/lib/core/name-key';
 import { type EditTarget, type PriceEdit, type PriceStep, spokenAmount } from '@/lib/model/price-model/edits';
 import type { Goods, PriceModel } from '@/lib/model/price-model/price-model';
+import { priceNow } from '@/lib/model/price-model/price-now';
 
 /** What can be said of a price that is moved, or of several together. Prices are for what is spoken of: a kilogram, a litre, a piece. */
 export interface TargetFacts {
@@ -20,11 +21,10 @@ export function targetFacts(model: PriceModel, target: EditTarget): TargetFacts 
     const goods = model.goods.find(({ name }) => nameKey(name) === nameKey(target.name));
     if (!goods) return { ...none, name: target.name };
     const spoken = spokenAmount(goods);
-    const now = priceNow(model, goods);
     return {
       target,
       name: goods.name,
-      now: now === null ? null : now * spoken,
+      now: priceNow(model, goods),
       unit: goods.unit,
       paid: goods.paid && [goods.paid.lowest * spoken, goods.paid.highest * spoken],
     };
@@ -46,24 +46,10 @@ function spelled({ goods, items }: PriceModel, of: 'group' | 'supplier' | 'secti
   return names.find((each) => each !== null && nameKey(each) === nameKey(name)) ?? name;
 }
 
-/**
- * What a base unit of some goods costs in the period: the mean over what was needed, so that it is what the period paid; where nothing
- * was needed, the last price. Null where none is in force.
- */
-function priceNow({ prices, segments }: PriceModel, { node, need, suppliers, isPackaging }: Goods): number | null {
-  const table = isPackaging ? prices.packaging : prices.food;
-  const priced = suppliers.flatMap((supplier, segment) =>
-    supplier === null ? [] : [{ price: table[node * segments + segment] ?? 0, need: need[segment] ?? 0 }],
-  );
-  const whole = priced.reduce((sum, each) => sum + each.need, 0);
-  if (whole > 0) return priced.reduce((sum, each) => sum + each.need * each.price, 0) / whole;
-  return priced.at(-1)?.price ?? null;
-}
-
 /** The ingredient that the period spent most on: what is looked at first. Null where nothing is bought. */
 export function dearestGoods(model: PriceModel): EditTarget | null {
   const spent = (goods: Goods): number =>
-    (priceNow(model, goods) ?? 0) * goods.need.reduce((sum, each) => sum + each, 0);
+    ((priceNow(model, goods) ?? 0) / spokenAmount(goods)) * goods.need.reduce((sum, each) => sum + each, 0);
   const dearest = [...model.goods].sort((a, b) => spent(b) - spent(a))[0];
   return dearest ? { of: 'ingredient', name: dearest.name } : null;
 }

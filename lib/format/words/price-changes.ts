@@ -19,7 +19,8 @@ export const PRICES = {
   kept: 'nothing here is kept',
   changeOnly: 'Change',
   failed: 'The prices could not be read, so that nothing can be moved here. Load the page again.',
-  noPrice: 'Nobody has stated this price, so that there is nothing to move. Bring it in with offer_prices.csv or menu.csv.',
+  noPrice:
+    'Nobody has stated this price, so that there is nothing to move. Bring it in with offer_prices.csv or menu.csv.',
   noFigure: 'Write the price as a number, for instance 19.20.',
   noChange: 'Write the change as a number, for instance 10 or −5.',
 } as const;

@@ -1,4 +1,5 @@
-import { kasavanaSmith, type MixClass } from '../mix/kasavana-smith';
+import type { QuadrantClass } from '../mix/mix-model';
+import { isPopular } from '../mix/popular';
 import type { PriceEdit } from './edits';
 import type { PriceModel } from './price-model';
 import { type PricedMix, pricedMix } from './priced-mix';
@@ -7,8 +8,8 @@ import { type PricedMix, pricedMix } from './priced-mix';
 export interface TurningValue {
   readonly item: string;
   readonly value: number;
-  readonly below: MixClass;
-  readonly above: MixClass;
+  readonly below: QuadrantClass;
+  readonly above: QuadrantClass;
 }
 
 /**
@@ -35,12 +36,15 @@ export function turningValues(
     const scale = Math.max(Math.abs(first.meanMargin ?? 0), Math.abs(distance));
     if (Math.abs(change) <= NO_SLOPE * scale) return [];
     const value = a - ((b - a) * distance) / change;
-    const classAt = (margin: number): MixClass =>
-      kasavanaSmith({ sold: item.sold, expected: item.expected, margin }, popularityFactor, 0);
-    const [below, above] = change > 0 === b > a ? [classAt(-1), classAt(1)] : [classAt(1), classAt(-1)];
+    const [little, much] = isPopular(item, { popularityFactor }) ? POPULAR : OTHERS;
+    const [below, above] = change > 0 === b > a ? [little, much] : [much, little];
     return [{ item: item.name, value, below, above }];
   });
 }
+
+/** What leaves less than the mean, and what leaves more. */
+const POPULAR = ['plowhorse', 'star'] as const;
+const OTHERS = ['dog', 'puzzle'] as const;
 
 /** Less than this share of the mean is no slope, but the rounding of doubles. */
 const NO_SLOPE = 1e-9;

@@ -4,8 +4,6 @@ import { pricedPeriod } from '@/lib/answers/priced-period';
 import { currentAsker } from '@/lib/session/asker';
 import { type Asked, type Query, viewHref } from '../asked';
 
-
-
 /** Every value that the query gives a name, in its order. */
 export function allAsked(query: Query, name: string): readonly string[] {
   const value = query[name];
