@@ -15,7 +15,7 @@ export function usePriceModel(href: string): ReadModel {
     const reading = async (): Promise<void> => {
       try {
         const response = await fetch(href, { signal: stop.signal });
-        const model = response.ok ? unpackedModel(new Uint8Array(await response.arrayBuffer())) : null;
+        const model = response.ok && response.body ? unpackedModel(await unzipped(response.body)) : null;
         setRead({ model, failed: model === null });
       } catch {
         if (!stop.signal.aborted) setRead({ model: null, failed: true });
@@ -25,4 +25,8 @@ export function usePriceModel(href: string): ReadModel {
     return () => stop.abort();
   }, [href]);
   return read;
+}
+
+async function unzipped(body: ReadableStream<Uint8Array<ArrayBuffer>>): Promise<Uint8Array> {
+  return new Uint8Array(await new Response(body.pipeThrough(new DecompressionStream('gzip'))).arrayBuffer());
 }

@@ -6,6 +6,8 @@ import { placeOn, type RulerScale } from './ruler-scale';
 /** The widths that flags are placed for, as narrow as each drawing gets, and how many rows of them there may be. */
 const WIDTHS = { wide: [1078, 3], middle: [668, 4], narrow: [288, 5] } as const;
 const ROW_PX = 36;
+/** From the lowest row to the axis. */
+const TO_AXIS_PX = 18;
 
 /** The flags of one width, those nearest to the price now first; a flag without room is named in the list below the ruler instead. */
 export function FlagLayer({
@@ -40,7 +42,7 @@ export function FlagLayer({
             className={`${styles.flag} ${styles[place.side]} ${isPassed ? styles.passed : ''}`}
             style={{
               left: `calc(12px + (100% - 24px) * ${placeOn(scale, flag.value).toFixed(5)})`,
-              height: (place.row + 1) * ROW_PX,
+              height: (place.row + 1) * ROW_PX + TO_AXIS_PX,
             }}
           >
             <b>{flag.head}</b>
