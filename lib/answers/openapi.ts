@@ -1,10 +1,14 @@
 import { z } from 'zod';
+import { atStakeShape } from './at-stake-shape';
 import { costLineShape, dishCostShape } from './dish-cost-shape';
 import { dishCostsShape } from './dish-costs-shape';
 import { dishShape } from './dish-shape';
 import { ingredientShape, ingredientsShape, recipeShape, recipesShape } from './kitchen-shape';
 import { menuMixShape } from './menu-mix-shape';
+import { priceChangeShape } from './price-change-shape';
+import { priceChangeBodyShape } from './price-edit-shape';
 import { problemShape } from './problem';
+import { turningPricesShape } from './turning-prices-shape';
 import { venuesShape } from './venues';
 import { weekShape } from './week-shape';
 import { yearShape } from './year-shape';
@@ -30,6 +34,7 @@ const KITCHEN_DATE = inQuery(
   'date',
   'The day, 2026-10-31; left out: the last day of the latest month with sales, else today.',
 );
+const WHOLE_MENU = inQuery('section', 'One section of the menu; left out: the whole menu.');
 const FORMAT = inQuery('format', 'csv for one line an item, xlsx for a workbook; left out: json.');
 
 const TARGET = { target: 'openapi-3.0' } as const;
@@ -55,17 +60,22 @@ function schemaOf(shape: z.ZodType): object {
 }
 
 function get(summary: string, parameters: readonly object[], shape: z.ZodType): object {
+  return { get: { summary, parameters, responses: responsesOf(shape) } };
+}
+
+/** A question that is too long for an address. */
+function post(summary: string, parameters: readonly object[], body: z.ZodType, shape: z.ZodType): object {
+  const schema = z.toJSONSchema(body, { ...TARGET, io: 'input' });
+  const requestBody = { required: true, content: { 'application/json': { schema } } };
+  return { post: { summary, parameters, requestBody, responses: responsesOf(shape) } };
+}
+
+function responsesOf(shape: z.ZodType): object {
   return {
-    get: {
-      summary,
-      parameters,
-      responses: {
-        200: { description: 'The answer.', content: { 'application/json': { schema: schemaOf(shape) } } },
-        default: {
-          description: 'Why there is none (RFC 9457).',
-          content: { 'application/problem+json': { schema: json(problemShape) } },
-        },
-      },
+    200: { description: 'The answer.', content: { 'application/json': { schema: schemaOf(shape) } } },
+    default: {
+      description: 'Why there is none (RFC 9457).',
+      content: { 'application/problem+json': { schema: json(problemShape) } },
     },
   };
 }
@@ -108,6 +118,22 @@ export function openApi(more: Readonly<Record<string, object>> = {}): object {
         'What the menu left through the eighteen months or periods up to this one, with the changes of the menu.',
         [VENUE, MONTH, inQuery('section', 'One section of the menu; left out: the whole menu.'), FORMAT],
         yearShape,
+      ),
+      '/venues/{venue}/months/{month}/at-stake': get(
+        'What is at stake with prices, what 1 % is worth a year, and each ingredient’s own spread.',
+        [VENUE, MONTH, inQuery('by', 'ingredient, group or supplier; left out: ingredient.'), WHOLE_MENU, FORMAT],
+        atStakeShape,
+      ),
+      '/venues/{venue}/months/{month}/price-change': post(
+        'What other prices would have done to every dish and the period; nothing is kept.',
+        [VENUE, MONTH, WHOLE_MENU, FORMAT],
+        priceChangeBodyShape,
+        priceChangeShape,
+      ),
+      '/venues/{venue}/months/{month}/turning-prices': get(
+        'At which price of an ingredient each dish changes class, if nothing else moves.',
+        [VENUE, MONTH, { ...inQuery('ingredient', 'Name of what is bought.'), required: true }, WHOLE_MENU, FORMAT],
+        turningPricesShape,
       ),
       '/venues/{venue}/dishes/{item}/cost': get(
         'What one dish, component, set menu, extra or ingredient costs on a day, line by line.',

@@ -1,4 +1,6 @@
 import { parseArgs } from 'node:util';
+import { atStakeAnswer } from '../answers/at-stake';
+import { atStakeFile } from '../answers/at-stake-file';
 import { dishAnswer } from '../answers/dish';
 import { dishCostAnswer } from '../answers/dish-cost';
 import { dishCostFile } from '../answers/dish-cost-file';
@@ -9,9 +11,13 @@ import { menuMixAnswer } from '../answers/menu-mix';
 import { menuMixFile } from '../answers/menu-mix-file';
 import { prepSheetAnswer } from '../answers/prep-sheet';
 import { prepSheetFile } from '../answers/prep-sheet-file';
+import { priceChangeAnswer } from '../answers/price-change';
+import { priceChangeFile } from '../answers/price-change-file';
 import type { Answered } from '../answers/problem';
 import { recipeCardAnswer } from '../answers/recipe-card';
 import { recipeCardFile } from '../answers/recipe-card-file';
+import { turningPricesAnswer } from '../answers/turning-prices';
+import { turningPricesFile } from '../answers/turning-prices-file';
 import { weekAnswer } from '../answers/week';
 import { weekFile } from '../answers/week-file';
 import { yearAnswer } from '../answers/year';
@@ -31,11 +37,14 @@ import {
   whichPeriod,
   wrongReport,
 } from '../format/words/commands';
+import { whichIngredient } from '../format/words/price-edits';
 import { currentAsker } from '../session/asker';
 import { dishCostSheet } from './dish-cost-sheet';
 import { dishSheet } from './dish-sheet';
+import { editsOption } from './edits-option';
 import { dishCostsTable, menuMixTable } from './plain-tables';
 import { prepSheetTable } from './prep-sheet-table';
+import { atStakeTable, priceChangeTable, turningPricesTable } from './price-tables';
 import { recipeCardSheet } from './recipe-card-sheet';
 import { complain, run, wrongUse } from './run';
 import { weekTable } from './week-table';
@@ -56,6 +65,10 @@ const OPTIONS = {
   to: { type: 'string' },
   section: { type: 'string' },
   model: { type: 'string' },
+  by: { type: 'string' },
+  ingredient: { type: 'string' },
+  price: { type: 'string', multiple: true },
+  edits: { type: 'string' },
   venue: { type: 'string' },
   json: { type: 'boolean' },
   csv: { type: 'boolean' },
@@ -76,6 +89,10 @@ interface Asked {
   readonly covers: number | null;
   /** NAME=20: portions that somebody expects instead of the mean. */
   readonly expect: readonly { readonly item: string; readonly portions: number }[];
+  readonly by: string | null;
+  readonly ingredient: string | null;
+  /** The changes of price-change, as they were written. */
+  readonly edits: unknown;
 }
 
 interface Written {
@@ -120,6 +137,24 @@ const REPORTS: Readonly<Record<string, (asked: Asked) => Promise<Answered<Writte
     written(await recipeCardAnswer(currentAsker(), { ...ofItem(asked), list: null }), recipeCardFile, recipeCardSheet),
   year: async (asked) => written(await yearAnswer(currentAsker(), asked), yearFile, yearTable),
   week: async (asked) => written(await weekAnswer(currentAsker(), asked), weekFile, weekTable),
+  'at-stake': async (asked) => written(await atStakeAnswer(currentAsker(), inPeriod(asked)), atStakeFile, atStakeTable),
+  'price-change': async (asked) => {
+    const body = { edits: asked.edits };
+    return written(
+      await priceChangeAnswer(currentAsker(), { ...inPeriod(asked), body }),
+      priceChangeFile,
+      priceChangeTable,
+    );
+  },
+  'turning-prices': async (asked) => {
+    const { ingredient } = asked;
+    if (ingredient === null) throw wrongUse(whichIngredient);
+    return written(
+      await turningPricesAnswer(currentAsker(), { ...inPeriod(asked), ingredient }),
+      turningPricesFile,
+      turningPricesTable,
+    );
+  },
 };
 
 /** The period by its name; null where none is named. */
@@ -153,6 +188,7 @@ function readArguments() {
   const month = periodIn(values);
   if ([values.json, values.csv, values.xlsx].filter((form) => form !== undefined).length > 1) throw wrongUse(oneFormat);
   const { venue = null, item = null, channel = null, section = null, model = null } = values;
+  const { by = null, ingredient = null } = values;
   if (values.date !== undefined && values.day !== undefined) throw wrongUse(dayTwice);
   const asked = {
     ...{ venue, item, date: values.date ?? values.day ?? null, month, channel, section, model },
@@ -160,6 +196,7 @@ function readArguments() {
     batches: numberAfter('batches', values.batches),
     covers: numberAfter('covers', values.covers),
     expect: (values.expect ?? []).map(expectation),
+    ...{ by, ingredient, edits: editsOption(values.price, values.edits) },
   };
   const form = values.json ? 'json' : values.csv ? 'csv' : 'plain';
   return { help: false, report, asked, form, xlsx: values.xlsx ?? null } as const;

@@ -57,6 +57,7 @@ export const ISSUE_CODES = [
   'sales-waiting', // sold under names that nobody knows. facts: names (how many), rows, portions, largest[], share of all portions
   'no-sales', // nothing sold in the period
   'no-variable-cost', // goal values ask for the venue's stated variable cost
+  'year-short', // about: the first day with sales, later than the first of the twelve months. facts: from
   'coverage-low', // about: the period. margins known for so few portions that its figures are provisional. facts: share
   'revenue-negative', // an item's net revenue of the period is below zero. facts: revenue
   'setting-defaulted', // facts: setting, value

@@ -8,6 +8,7 @@ npm run report -- year [--month 2026-10] [options]
 npm run report -- week [--month 2026-W43] [options]
 npm run report -- prep-sheet [--day 2026-10-31] [--expect NAME=20] [--covers 60] [options]
 npm run report -- recipe-card --item NAME [--portions 20 | --batches 2] [--day 2026-10-31] [options]
+npm run report -- at-stake | price-change | turning-prices --month 2026-10 [options]
 
   menu-mix         what sells and what leaves, and how sure that is
   dish-costs       what each dish costs and leaves, by channel
@@ -19,6 +20,9 @@ npm run report -- recipe-card --item NAME [--portions 20 | --batches 2] [--day 2
                    year before, and what did not sell; left out: the latest week whose sales are all in
   prep-sheet       what to make for a day: batches by component, what to take from the store, minutes by grade
   recipe-card      a recipe scaled to portions or batches
+  at-stake         what is at stake with prices: spend, share, what 1 % is worth a year, dishes; each ingredient's own spread
+  price-change     what other prices would have done to every dish and the period; nothing is kept
+  turning-prices   at which price of an ingredient each dish changes class
 
 ${PERIODS}
   --item NAME      which dish (dish), what dish-cost works out, or which recipe (recipe-card)
@@ -30,6 +34,12 @@ ${PERIODS}
   --portions N     how many of a dish, --batches N how many batches of a component (recipe-card); left out: one
   --channel NAME   where it is sold (dish-cost); left out: dine_in, or the first of its channels
   --section NAME   one section of the menu (menu-mix, year); left out: the whole menu
+  --by WHAT        ingredient, group or supplier (at-stake); left out: ingredient
+  --ingredient NAME  whose price turns dishes (turning-prices)
+  --price CHANGE   one change (price-change), as often as wanted: "Double cream:+10%", "Double cream:6.20" (a kilogram, litre
+                   or piece), "Double cream:+0.50", "group:Chocolate:-5%", "supplier:NAME:+2%", "everything:+3%",
+                   "menu:DISH:14.50", "section:NAME:+0.50", "menu:+4%"; each acts on what those before it left
+  --edits JSON     the same as a JSON list, as POST price-change takes it
   --venue NAME     which venue; needed where there are several
   --json           the same answer as over HTTP
   --csv            one line an item

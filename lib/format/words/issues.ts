@@ -137,6 +137,8 @@ const SENTENCES: Readonly<Record<IssueCode, (about: string, facts: Facts) => str
   'no-sales': (about) => `Nothing was sold in ${about}. Load sales.csv for these days.`,
   'no-variable-cost': (about) =>
     `Goal values ask for what a portion costs beside food and labour. State variable_cost_pct of ${about} in venue.csv.`,
+  'year-short': (about, f) =>
+    `Sales begin on ${about}, so what 1 % is worth a year counts the days since then only, not all twelve months from ${one(f, 'from')}. Load the sales before it.`,
   'coverage-low': (about, f) =>
     `Margins are known for ${perCentWhole(f, 'share')} % of the portions of ${about} only, so its figures are provisional. Add the recipes and prices that its mix says are missing.`,
   'revenue-negative': (about, f) =>
