@@ -5,6 +5,7 @@ import { dishCostsShape } from './dish-costs-shape';
 import { dishShape } from './dish-shape';
 import { ingredientShape, ingredientsShape, recipeShape, recipesShape } from './kitchen-shape';
 import { menuMixShape } from './menu-mix-shape';
+import { menuModelsShape } from './menu-models-shape';
 import { priceChangeShape } from './price-change-shape';
 import { priceChangeBodyShape } from './price-edit-shape';
 import { problemShape } from './problem';
@@ -98,6 +99,11 @@ export function openApi(more: Readonly<Record<string, object>> = {}): object {
           FORMAT,
         ],
         menuMixShape,
+      ),
+      '/venues/{venue}/months/{month}/models': get(
+        'Where every model of menu analysis puts each dish, how sure that is, and whether they agree.',
+        [VENUE, MONTH, inQuery('section', 'One section of the menu; left out: the whole menu.'), FORMAT],
+        menuModelsShape,
       ),
       '/venues/{venue}/months/{month}/dish-costs': get(
         'What each dish costs and leaves, by channel.',

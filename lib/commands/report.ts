@@ -9,6 +9,8 @@ import { dishCostsFile } from '../answers/dish-costs-file';
 import { dishFile } from '../answers/dish-file';
 import { menuMixAnswer } from '../answers/menu-mix';
 import { menuMixFile } from '../answers/menu-mix-file';
+import { menuModelsAnswer } from '../answers/menu-models';
+import { menuModelsFile } from '../answers/menu-models-file';
 import { prepSheetAnswer } from '../answers/prep-sheet';
 import { prepSheetFile } from '../answers/prep-sheet-file';
 import { priceChangeAnswer } from '../answers/price-change';
@@ -42,6 +44,7 @@ import { currentAsker } from '../session/asker';
 import { dishCostSheet } from './dish-cost-sheet';
 import { dishSheet } from './dish-sheet';
 import { editsOption } from './edits-option';
+import { menuModelsTable } from './menu-models-table';
 import { dishCostsTable, menuMixTable } from './plain-tables';
 import { prepSheetTable } from './prep-sheet-table';
 import { atStakeTable, priceChangeTable, turningPricesTable } from './price-tables';
@@ -126,6 +129,8 @@ function ofItem<Named extends Asked>(asked: Named): Named & OfItem {
 
 const REPORTS: Readonly<Record<string, (asked: Asked) => Promise<Answered<Written>>>> = {
   'menu-mix': async (asked) => written(await menuMixAnswer(currentAsker(), inPeriod(asked)), menuMixFile, menuMixTable),
+  models: async (asked) =>
+    written(await menuModelsAnswer(currentAsker(), inPeriod(asked)), menuModelsFile, menuModelsTable),
   'dish-costs': async (asked) =>
     written(await dishCostsAnswer(currentAsker(), inPeriod(asked)), dishCostsFile, dishCostsTable),
   dish: async (asked) => written(await dishAnswer(currentAsker(), ofItem(inPeriod(asked))), dishFile, dishSheet),

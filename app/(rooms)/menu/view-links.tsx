@@ -1,5 +1,6 @@
 import type { Route } from 'next';
 import Link from 'next/link';
+import { MODELS } from '@/lib/format/words/menu-models';
 import { PRICES } from '@/lib/format/words/price-changes';
 import { SHELL } from '@/lib/format/words/shell';
 import { WEEK } from '@/lib/format/words/week';
@@ -11,6 +12,7 @@ import styles from './view-links.module.css';
 const VIEWS = [
   { path: '/menu', name: SHELL.mixView },
   { path: '/menu/prices', name: PRICES.title },
+  { path: '/menu/models', name: MODELS.view },
   { path: '/menu/dishes', name: SHELL.dishesView },
   { path: '/menu/year', name: YEAR.view },
   { path: '/menu/week', name: WEEK.view },

@@ -1,7 +1,7 @@
 const PERIODS = `  --month PERIOD   a month (2026-10), a week (2026-W41), a period (2026-P10) or days A..B, the end excluded
   --from A --to B  the same as days A..B`;
 
-export const reportUsage = `npm run report -- menu-mix | dish-costs --month 2026-10 [options]
+export const reportUsage = `npm run report -- menu-mix | models | dish-costs --month 2026-10 [options]
 npm run report -- dish --item NAME --month 2026-10 [options]
 npm run report -- dish-cost --item NAME [--date 2026-10-31] [options]
 npm run report -- year [--month 2026-10] [options]
@@ -11,6 +11,7 @@ npm run report -- recipe-card --item NAME [--portions 20 | --batches 2] [--day 2
 npm run report -- at-stake | price-change | turning-prices --month 2026-10 [options]
 
   menu-mix         what sells and what leaves, and how sure that is
+  models           where every model of menu analysis puts each dish, and whether they agree
   dish-costs       what each dish costs and leaves, by channel
   dish             one dish in depth: what it costs and leaves, what changed since the period before and why, its last
                    eighteen periods (a line each as files)
@@ -40,6 +41,8 @@ ${PERIODS}
                    or piece), "Double cream:+0.50", "group:Chocolate:-5%", "supplier:NAME:+2%", "everything:+3%",
                    "menu:DISH:14.50", "section:NAME:+0.50", "menu:+4%"; each acts on what those before it left
   --edits JSON     the same as a JSON list, as POST price-change takes it
+  --model NAME     by which menu-mix classes: kasavana-smith (where none is named), miller, pavesic, goal-value or labour
+  --section NAME   one section of the menu (menu-mix, models, year); left out: the whole menu
   --venue NAME     which venue; needed where there are several
   --json           the same answer as over HTTP
   --csv            one line an item
