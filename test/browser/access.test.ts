@@ -5,7 +5,7 @@ import { visitor } from './visit';
 const visit = visitor();
 
 /** Every page of the Menu room, in the latest month of the small book. A new page adds its path. */
-const PAGES = ['/menu'];
+const PAGES = ['/menu', '/menu/models'];
 
 describe.each(PAGES)('%s', (path) => {
   for (const colorScheme of ['light', 'dark'] as const) {

@@ -1,7 +1,6 @@
 import { onTheLine } from '@/lib/format/words/menu-mix';
 import { notDrawn, PLANE } from '@/lib/format/words/mix-plane';
 import { pageQuery } from '../../_ui/dish-page';
-import { Mark } from '../../_ui/mark';
 import { shapesOfSections } from '../../_ui/mark-shape';
 import { HowToRead } from '../../_ui/mix-notes/how-to-read';
 import { MixNotes } from '../../_ui/mix-notes/mix-notes';
@@ -9,6 +8,7 @@ import { MixPlane } from '../../_ui/mix-plane/mix-plane';
 import { planeFacts } from '../../_ui/mix-plane/plane-facts';
 import { hasOwnLines } from '../../_ui/mix-plane/plane-mark';
 import { Said } from '../../_ui/said';
+import { SectionKey } from '../../_ui/section-key';
 import { type Asked, mixOf, periodsOf } from './asked';
 import styles from './menu.module.css';
 
@@ -38,15 +38,7 @@ export async function PicturePanel({ asked }: { asked: Asked }) {
           <MixPlane facts={facts} first={first} pageQuery={pageQuery(asked.month, asked.venue)} />
         )}
         <figcaption className={styles.caption}>
-          {shown.some(([section]) => section !== null) && (
-            <ul className={styles.legend} aria-label={PLANE.sections}>
-              {shown.map(([section, shape]) => (
-                <li key={section ?? ''}>
-                  <Mark shape={shape} hollow={false} /> {section ?? PLANE.noSection}
-                </li>
-              ))}
-            </ul>
-          )}
+          <SectionKey shapes={shown} />
           {missing.length > 0 && (
             <p>
               <Said phrase={missing} />

@@ -23,13 +23,16 @@ export interface FollowedDish {
 export function ModelStrips({
   strips,
   dishes,
+  first,
   purse,
 }: {
   strips: readonly Strip[];
   dishes: readonly FollowedDish[];
+  /** Which dish is followed when the page opens. */
+  first: string | null;
   purse: Purse;
 }) {
-  const [followed, follow] = useState<string | null>(null);
+  const [followed, follow] = useState<string | null>(first);
   const words = dishes.find(({ item }) => item === followed)?.words ?? '';
   return (
     <>

@@ -1,6 +1,6 @@
 import type { MenuModelsAnswer, ModelledItemAnswer } from '@/lib/answers/menu-models-shape';
-import type { Purse } from '@/lib/format/money';
-import { AXES, type Axis, axisFigure, thresholdFigure } from '@/lib/format/words/menu-models';
+import { currencySign, type Purse } from '@/lib/format/money';
+import { AXES, type Axis, axisFigure, axisName, thresholdFigure } from '@/lib/format/words/menu-models';
 import { shortNames } from '@/lib/format/words/short-names';
 import { type MarkShape, shapesOfSections } from '../mark-shape';
 
@@ -17,7 +17,6 @@ export interface StripMark {
 export interface Strip {
   readonly axis: Axis;
   readonly name: string;
-  readonly models: string;
   readonly rising: boolean;
   readonly threshold: { readonly value: number; readonly figure: string } | null;
   readonly marks: readonly StripMark[];
@@ -67,6 +66,6 @@ export function stripsOf(answer: MenuModelsAnswer, purse: Purse): readonly Strip
     if (marks.length === 0) return [];
     const threshold =
       limit === null ? null : { value: Number(limit), figure: thresholdFigure(axis, Number(limit), purse) };
-    return [{ axis, ...AXES[axis], rising: !FALLING.has(axis), threshold, marks }];
+    return [{ axis, name: axisName(axis, currencySign(purse)), rising: !FALLING.has(axis), threshold, marks }];
   });
 }

@@ -12,9 +12,9 @@ export interface StripSize {
   readonly ticks: number;
 }
 
-const HEAD = 22;
+const HEAD = 38;
 const LINE = 26;
-const FOOT = 30;
+const FOOT = 34;
 const STRIP = HEAD + LINE + FOOT;
 /** A label that would run over the edge is set from its other end. */
 const NEAR_EDGE = 90;
@@ -85,10 +85,10 @@ function OneStrip({
           <text
             className={styles.limitName}
             x={x(limit.value)}
-            y="13"
+            y={HEAD - 9}
             textAnchor={anchorAt(x(limit.value), size.width, NEAR_EDGE)}
           >
-            {strip.axis === 'popularity' ? `from ${limit.figure}\u2009%` : limit.figure}
+            {limit.figure}
           </text>
         </>
       )}

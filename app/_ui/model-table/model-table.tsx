@@ -67,7 +67,7 @@ export function ModelTable({
         <tbody>
           {rows.map((row) => (
             <tr key={row.item}>
-              <th scope="row">
+              <th scope="row" data-column="item">
                 <Mark shape={row.shape} hollow={false} />
                 <Link href={row.href} prefetch={false}>
                   {row.item}
@@ -79,7 +79,7 @@ export function ModelTable({
                 )}
               </th>
               {row.cells.map(({ model, name, sure }) => (
-                <td key={model} className={styles.fold}>
+                <td key={model} className={styles.fold} data-column={model}>
                   <i>{name}</i>
                   {sure && <small>{sure}</small>}
                 </td>

@@ -1,6 +1,6 @@
 import type { Leaning } from '../../model/mix/leaning';
 import type { MixClass, ModelName } from '../../model/mix/mix-model';
-import { figure, perCent, perCentFigure } from '../figures';
+import { figure, perCent } from '../figures';
 import { moneyFigure, type Purse } from '../money';
 import { periodName } from '../periods';
 import { namePart, type Part, type Phrase } from '../phrase';
@@ -32,16 +32,19 @@ export const MODELS = {
 /** The axes, each with its name, unit, and which models look at it. */
 export type Axis = 'popularity' | 'margin' | 'foodCost' | 'contribution' | 'goalValue' | 'labour';
 
-export const AXES: Readonly<Record<Axis, { readonly name: string; readonly models: string }>> = {
+export const AXES: Readonly<
+  Record<Axis, { readonly name: string; readonly isMoney: boolean; readonly models: string }>
+> = {
   popularity: {
-    name: 'how often it sells, % of an equal share',
+    name: 'how often it sells, against an equal share',
+    isMoney: false,
     models: 'Kasavana & Smith, Miller, and the model with labour',
   },
-  margin: { name: 'what a portion leaves', models: 'Kasavana & Smith, and the model with labour' },
-  foodCost: { name: 'food cost, %, low to the right', models: 'Miller and Pavesic' },
-  contribution: { name: 'what it left in the period', models: 'Pavesic' },
-  goalValue: { name: 'goal value', models: 'Hayes & Huffman' },
-  labour: { name: 'recipe labour a portion, little to the right', models: 'the model with labour' },
+  margin: { name: 'what a portion leaves', isMoney: true, models: 'Kasavana & Smith, and the model with labour' },
+  foodCost: { name: 'food cost, low to the right', isMoney: false, models: 'Miller and Pavesic' },
+  contribution: { name: 'what it left in the period', isMoney: true, models: 'Pavesic' },
+  goalValue: { name: 'goal value', isMoney: false, models: 'Hayes & Huffman' },
+  labour: { name: 'recipe labour a portion, little to the right', isMoney: true, models: 'the model with labour' },
 };
 
 /** Names of the models as heads of columns: whose, and the year. */
@@ -124,11 +127,19 @@ export function modelsSentences({ month, locale, section, items }: ModelFigures)
   return [...when, ...forAll, ', ', ...againstAll, '.', ...parting(part, locale)];
 }
 
+/** The dish over which the models part most: one has all for it and another all against it, where there is such a one. */
+export function mostParted<T extends Item>(items: readonly T[]): T | null {
+  const parted = items.filter(({ agree }) => agree === false);
+  return parted.find(opposed) ?? parted[0] ?? null;
+}
+
+function opposed({ classes }: Item): boolean {
+  return classes.some(({ leaning }) => leaning === 'for') && classes.some(({ leaning }) => leaning === 'against');
+}
+
 function parting(items: readonly (Item & { readonly name: string })[], locale: string): Part[] {
   if (items.length === 0) return [' They part over none.'];
-  const opposed = ({ classes }: Item) =>
-    classes.some(({ leaning }) => leaning === 'for') && classes.some(({ leaning }) => leaning === 'against');
-  const first = items.find(opposed) ?? items[0];
+  const first = mostParted(items);
   if (!first) return [];
   const [one, other] = opposites(first.classes);
   const many =
@@ -188,9 +199,9 @@ export function axisFigure(axis: Axis, value: number, purse: Purse): string {
 
 /** The end of a threshold: its exact value, as the mix prints its own. */
 export function thresholdFigure(axis: Axis, value: number, purse: Purse): string {
-  if (axis === 'popularity') return `${perCentFigure(value, purse.locale, 0)}`;
+  if (axis === 'popularity') return perCent(value, purse.locale, 0);
   return axis === 'foodCost'
-    ? perCentFigure(value, purse.locale, { least: 1, most: 2 })
+    ? perCent(value, purse.locale, { least: 1, most: 2 })
     : axisFigure(axis, value, purse);
 }
 
@@ -200,6 +211,13 @@ export function followedWords({ item, classes }: Pick<Item, 'item' | 'classes'>)
     name === null ? [] : `${name} by ${MODEL_HEADS[model][0]}`,
   );
   return `${item}: ${said.length > 0 ? said.join(' · ') : MODELS.notSaid}`;
+}
+
+/** The name of an axis with its unit. */
+export function axisName(axis: Axis, sign: string): string {
+  const { name, isMoney } = AXES[axis];
+  const [what, ...more] = name.split(', ');
+  return isMoney ? [what, sign, ...more].join(', ') : name;
 }
 
 export function modelsTitle(period: string): string {

@@ -7,6 +7,7 @@ import {
   MODELS,
   modelsBasis,
   modelsSentences,
+  mostParted,
 } from '@/lib/format/words/menu-models';
 import { noSalesIn, problemState } from '@/lib/format/words/shell';
 import { shapesOfSections } from '../../../_ui/mark-shape';
@@ -14,6 +15,7 @@ import { ModelStrips } from '../../../_ui/model-strips/model-strips';
 import { stripsOf } from '../../../_ui/model-strips/strip-facts';
 import { ModelTable } from '../../../_ui/model-table/model-table';
 import { Said } from '../../../_ui/said';
+import { SectionKey } from '../../../_ui/section-key';
 import { State } from '../../../_ui/state';
 import type { Asked } from '../asked';
 import { dishHref } from '../dishes/asked';
@@ -54,8 +56,12 @@ export async function ModelsPanel({ asked }: { asked: Asked }) {
           <ModelStrips
             strips={strips}
             dishes={answer.items.map((item) => ({ item: item.item, words: followedWords(item) }))}
+            first={mostParted(answer.items)?.item ?? null}
             purse={purse}
           />
+          <figcaption className={styles.caption}>
+            <SectionKey shapes={[...shapes]} />
+          </figcaption>
         </figure>
         <div className={styles.notes}>
           <section aria-labelledby="models-reading">
