@@ -11,8 +11,8 @@ import styles from './view-links.module.css';
 /** The views of the Menu room that there are, in the order in which they are read. A new page adds its line. */
 const VIEWS = [
   { path: '/menu', name: SHELL.mixView },
-  { path: '/menu/prices', name: PRICES.title },
   { path: '/menu/models', name: MODELS.view },
+  { path: '/menu/prices', name: PRICES.title },
   { path: '/menu/dishes', name: SHELL.dishesView },
   { path: '/menu/year', name: YEAR.view },
   { path: '/menu/week', name: WEEK.view },

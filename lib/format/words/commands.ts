@@ -34,7 +34,6 @@ ${PERIODS}
   --covers N       guests expected instead of that mean (prep-sheet)
   --portions N     how many of a dish, --batches N how many batches of a component (recipe-card); left out: one
   --channel NAME   where it is sold (dish-cost); left out: dine_in, or the first of its channels
-  --section NAME   one section of the menu (menu-mix, year); left out: the whole menu
   --by WHAT        ingredient, group or supplier (at-stake); left out: ingredient
   --ingredient NAME  whose price turns dishes (turning-prices)
   --price CHANGE   one change (price-change), as often as wanted: "Double cream:+10%", "Double cream:6.20" (a kilogram, litre
