@@ -13,6 +13,7 @@ import { ViewLinks } from '../view-links';
 import { SentenceWait } from '../waits';
 import { allAsked, pricedOf, pricesHref } from './asked-prices';
 import { DeskPanel } from './desk-panel';
+import { StakePanel } from './stake-panel';
 
 async function titleOf({ venue, month }: Asked): Promise<string> {
   const priced = await pricedOf(venue, month);
@@ -46,6 +47,9 @@ export default async function PricesPage({ searchParams }: PageProps<'/menu/pric
         </Suspense>
         <Suspense fallback={<SentenceWait />}>
           <DeskPanel asked={question} texts={allAsked(query, 'price')} at={at} />
+        </Suspense>
+        <Suspense>
+          <StakePanel asked={question} />
         </Suspense>
       </main>
       <Suspense>
