@@ -71,13 +71,17 @@ function post(summary: string, parameters: readonly object[], body: z.ZodType, s
   return { post: { summary, parameters, requestBody, responses: responsesOf(shape) } };
 }
 
+const BYTES = { type: 'string', format: 'binary' } as const;
+
+const PROBLEM = {
+  description: 'Why there is none (RFC 9457).',
+  content: { 'application/problem+json': { schema: json(problemShape) } },
+};
+
 function responsesOf(shape: z.ZodType): object {
   return {
     200: { description: 'The answer.', content: { 'application/json': { schema: schemaOf(shape) } } },
-    default: {
-      description: 'Why there is none (RFC 9457).',
-      content: { 'application/problem+json': { schema: json(problemShape) } },
-    },
+    default: PROBLEM,
   };
 }
 
@@ -130,12 +134,34 @@ export function openApi(more: Readonly<Record<string, object>> = {}): object {
         [VENUE, MONTH, inQuery('by', 'ingredient, group or supplier; left out: ingredient.'), WHOLE_MENU, FORMAT],
         atStakeShape,
       ),
-      '/venues/{venue}/months/{month}/price-change': post(
-        'What other prices would have done to every dish and the period; nothing is kept.',
-        [VENUE, MONTH, WHOLE_MENU, FORMAT],
-        priceChangeBodyShape,
-        priceChangeShape,
-      ),
+      '/venues/{venue}/months/{month}/price-change': {
+        ...post(
+          'What other prices would have done to every dish and the period; nothing is kept.',
+          [VENUE, MONTH, WHOLE_MENU, FORMAT],
+          priceChangeBodyShape,
+          priceChangeShape,
+        ),
+        ...get(
+          'The same with the changes in the address.',
+          [VENUE, MONTH, inQuery('price', 'Double cream:+10%; once for each change.'), WHOLE_MENU, FORMAT],
+          priceChangeShape,
+        ),
+      },
+      '/venues/{venue}/months/{month}/price-model': {
+        get: {
+          summary:
+            'All that a change of prices needs of the period, for the page: lib/model/price-model/packed-model.ts.',
+          parameters: [VENUE, MONTH, WHOLE_MENU],
+          responses: {
+            200: {
+              description: 'A gzip file with an ETag.',
+              content: { 'application/octet-stream': { schema: BYTES } },
+            },
+            304: { description: 'What If-None-Match names still holds.' },
+            default: PROBLEM,
+          },
+        },
+      },
       '/venues/{venue}/months/{month}/turning-prices': get(
         'At which price of an ingredient each dish changes class, if nothing else moves.',
         [VENUE, MONTH, { ...inQuery('ingredient', 'Name of what is bought.'), required: true }, WHOLE_MENU, FORMAT],

@@ -2,6 +2,7 @@
 
 import { useMemo, useState } from 'react';
 import { currencySign } from '@/lib/format/money';
+import { priceEditText } from '@/lib/format/price-edit-text';
 import { changeHeads } from '@/lib/format/words/before-after';
 import { PRICES } from '@/lib/format/words/price-changes';
 import { BeforeAfter } from '../before-after/before-after';
@@ -12,7 +13,17 @@ import { PriceRuler } from '../price-ruler/price-ruler';
 import { Said } from '../said';
 import { type DeskFigures, type DeskRuler, type DeskScope, deskFigures, deskRuler } from './desk-view';
 import { FigureField } from './figure-field';
-import { chosenOf, type Moves, movesQuery, putBack, readableQuery, without, withStep, withTarget } from './moves';
+import {
+  chosenOf,
+  editsOf,
+  type Moves,
+  movesQuery,
+  putBack,
+  readableQuery,
+  without,
+  withStep,
+  withTarget,
+} from './moves';
 import { priceChoices } from './price-choices';
 import styles from './price-desk.module.css';
 import { ROWS } from './rows';
@@ -166,7 +177,7 @@ export function PriceDesk({
         <BeforeAfter
           table={figures.table}
           heads={heads}
-          href={`${changeHref}${changeHref.includes('?') ? '&' : '?'}${readableQuery(movesQuery({ ...moves, at: moves.list.length - 1 }))}`}
+          href={`${changeHref}?${readableQuery(editsOf(moves).map((edit) => ['price', priceEditText(edit)]))}`}
           locale={scope.purse.locale}
           text={() =>
             changeText(heads, model ? deskFigures(model, moves, scope, Number.POSITIVE_INFINITY).table : figures.table)

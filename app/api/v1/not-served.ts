@@ -4,6 +4,7 @@ import { problemResponse } from './respond';
 
 const GET_SERVED = 'GET, HEAD, OPTIONS';
 const POST_SERVED = 'POST, OPTIONS';
+const BOTH_SERVED = 'GET, HEAD, POST, OPTIONS';
 
 /** RFC 9110, 405: a problem that names the methods that are served. */
 function refuses(served: string): (request: Request) => Response {
@@ -22,3 +23,7 @@ export const optionsOfGet = lists(GET_SERVED);
 /** The same of a route that only takes in what is posted. */
 export const onlyPost = refuses(POST_SERVED);
 export const optionsOfPost = lists(POST_SERVED);
+
+/** The same of a route that can be asked either way. */
+export const onlyGetAndPost = refuses(BOTH_SERVED);
+export const optionsOfGetAndPost = lists(BOTH_SERVED);

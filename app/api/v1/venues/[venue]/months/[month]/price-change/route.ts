@@ -3,7 +3,7 @@ import { priceChangeFile } from '@/lib/answers/price-change-file';
 import { currentAsker } from '@/lib/session/asker';
 import { askedOf, type PeriodParams } from '../../../../../asked';
 import { withOptions } from '../../../../../known-options';
-import { onlyPost, optionsOfPost } from '../../../../../not-served';
+import { onlyGetAndPost, optionsOfGetAndPost } from '../../../../../not-served';
 import { respond } from '../../../../../respond';
 
 /** Asks what other prices would have done; nothing is kept. */
@@ -19,6 +19,20 @@ export async function POST(request: Request, params: PeriodParams): Promise<Resp
   );
 }
 
+/** The same for changes in the address, each a `price=Double cream:+10%`, so that a page can lead to its table as a file. */
+export async function GET(request: Request, params: PeriodParams): Promise<Response> {
+  const { venue, month, section } = await askedOf(request, params);
+  const edits = new URL(request.url).searchParams.getAll('price');
+  return respond(
+    request,
+    () =>
+      withOptions(request, ['price', 'section', 'format'], () =>
+        priceChangeAnswer(currentAsker(), { venue, month, section, body: { edits } }),
+      ),
+    priceChangeFile,
+  );
+}
+
 /** What is no JSON is nothing: the answer says what is asked for. */
 async function jsonIn(request: Request): Promise<unknown> {
   try {
@@ -28,4 +42,4 @@ async function jsonIn(request: Request): Promise<unknown> {
   }
 }
 
-export { onlyPost as DELETE, onlyPost as GET, onlyPost as PATCH, onlyPost as PUT, optionsOfPost as OPTIONS };
+export { onlyGetAndPost as DELETE, onlyGetAndPost as PATCH, onlyGetAndPost as PUT, optionsOfGetAndPost as OPTIONS };
