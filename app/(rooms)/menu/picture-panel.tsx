@@ -7,6 +7,7 @@ import { MixNotes } from '../../_ui/mix-notes/mix-notes';
 import { MixPlane } from '../../_ui/mix-plane/mix-plane';
 import { planeFacts } from '../../_ui/mix-plane/plane-facts';
 import { hasOwnLines } from '../../_ui/mix-plane/plane-mark';
+import { PictureOut } from '../../_ui/picture-out/picture-out';
 import { Said } from '../../_ui/said';
 import { SectionKey } from '../../_ui/section-key';
 import { type Asked, mixOf, periodsOf } from './asked';
@@ -35,7 +36,10 @@ export async function PicturePanel({ asked }: { asked: Asked }) {
         {facts.marks.length === 0 ? (
           <p className={styles.caption}>{PLANE.nothing}</p>
         ) : (
-          <MixPlane facts={facts} first={first} pageQuery={pageQuery(asked.month, asked.venue)} />
+          <>
+            <MixPlane facts={facts} first={first} pageQuery={pageQuery(asked.month, asked.venue)} />
+            <PictureOut file={`menu-mix-${asked.month}`} />
+          </>
         )}
         <figcaption className={styles.caption}>
           <SectionKey shapes={shown} />

@@ -4,6 +4,7 @@ import { weekRows, weekSum } from '@/lib/format/week-rows';
 import { noSalesIn, problemState } from '@/lib/format/words/shell';
 import { WEEK, WEEK_BASIS, weekSentences } from '@/lib/format/words/week';
 import { weekHeads } from '@/lib/format/words/week-table';
+import { PictureOut } from '../../../_ui/picture-out/picture-out';
 import { Said } from '../../../_ui/said';
 import { SlotPanels } from '../../../_ui/slot-panels/slot-panels';
 import { State } from '../../../_ui/state';
@@ -40,6 +41,7 @@ export async function WeekPanel({ venue, month }: { venue: string | null; month:
           <div className={styles.sheet}>
             <figure>
               <SlotPanels facts={weekSlots(answer, sum, purse)} name={WEEK.picture} />
+              <PictureOut file={`week-${answer.month}`} />
             </figure>
             <WeekNotes week={answer} />
           </div>

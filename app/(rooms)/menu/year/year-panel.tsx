@@ -4,6 +4,7 @@ import { noSalesIn, problemState } from '@/lib/format/words/shell';
 import { YEAR, yearBasis, yearSentences } from '@/lib/format/words/year';
 import { yearHeads } from '@/lib/format/words/year-table';
 import { yearRows, yearSum } from '@/lib/format/year-rows';
+import { PictureOut } from '../../../_ui/picture-out/picture-out';
 import { Said } from '../../../_ui/said';
 import type { SlotFacts } from '../../../_ui/slot-panels/slot-facts';
 import { SlotPanels } from '../../../_ui/slot-panels/slot-panels';
@@ -42,6 +43,7 @@ export async function YearPanel({ asked }: { asked: Asked }) {
       <div className={styles.sheet}>
         <figure>
           <SlotPanels facts={facts} name={YEAR.picture} />
+          <PictureOut file={`year-${answer.month}`} />
         </figure>
         <div className={styles.notes}>
           <Reading facts={facts} />
