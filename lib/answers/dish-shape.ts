@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { issueShape, moneyShape } from './common-shape';
-import { mixClassShape, modelShape } from './menu-mix-shape';
+import { adviceShape, mixClassShape, modelShape } from './menu-mix-shape';
 
 const fraction = z.number();
 const money = moneyShape.nullable();
@@ -138,6 +138,8 @@ export const dishShape = z.strictObject({
       classBeyond: mixClassShape.nullable(),
     }),
   ),
+  /** Null where it is in no mix, or its margin is not known. */
+  advice: adviceShape.nullable(),
   /** What one portion takes of what is bought, as the mean of the period; the costs sum to the plate cost. */
   bought: z.array(
     z.strictObject({

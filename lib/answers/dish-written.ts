@@ -2,6 +2,7 @@ import { addDays, type Day, dayText } from '../core/days';
 import { moneyText } from '../format/money-text';
 import type { MenuPrice } from '../model/facts';
 import { lastMenuPrice, menuEvents, onMenuSince } from '../model/menu-events';
+import type { Advice } from '../model/mix/advice';
 import type { AllergenRow } from '../reports/allergens';
 import type { DevelopedDish } from '../reports/development';
 import type { Dish } from '../reports/dish';
@@ -9,6 +10,7 @@ import type { Both, DishChange } from '../reports/dish-change';
 import type { DishInPeriod } from '../reports/dish-periods';
 import type { MenuMix } from '../reports/menu-mix';
 import type { DishAnswer, DishPeriodAnswer } from './dish-shape';
+import { writtenAdvice } from './menu-mix';
 import { writtenIssues } from './written-issues';
 
 /** All that was found out about a dish. */
@@ -21,6 +23,7 @@ export interface DishFound {
   /** The mix that it stands in, by each model, the first one first. */
   readonly mixes: readonly MenuMix[];
   readonly turning: DishAnswer['turning'];
+  readonly advice: Advice | null;
   readonly change: DishChange | null;
   readonly periods: readonly DishInPeriod[];
   /** Their names. */
@@ -63,6 +66,7 @@ export function writtenDish(found: DishFound): DishAnswer {
       return [{ model, class: own, classShares, settled, between: between && [...between] }];
     }),
     turning: found.turning,
+    advice: writtenAdvice(found.advice, currency),
     bought: report.bought.map(({ item, isEstimate, quantity, unit, cost }) => ({
       ...{ item, isEstimate, quantity, unit, cost: moneyText(cost, currency) },
     })),

@@ -8,6 +8,7 @@ import { notSold } from '../format/words/problems';
 import { listOf } from '../model/allergens/allergen-lists';
 import type { CostedPeriod } from '../model/costed-period';
 import type { ItemId, MenuPrice, VenueId } from '../model/facts';
+import { type Advice, advice } from '../model/mix/advice';
 import { homeSection } from '../model/mix/home-section';
 import { MIX_MODELS } from '../model/mix/mix-models';
 import { isOffered } from '../model/offered';
@@ -72,6 +73,7 @@ export async function dishAnswer(asker: Asker, asked: DishAsked): Promise<Answer
     writtenDish({
       ...{ month: period.name, before: earlier.name, report, section },
       mixes,
+      advice: advised(now, mixes, thing.id),
       turning: priced.ok ? dishTurning(priced.answer.model, thing.name, report.bought, report.venue.currency) : [],
       change: dishChange(before, everything, thing.id, section),
       periods: dishPeriods(
@@ -84,6 +86,11 @@ export async function dishAnswer(asker: Asker, asked: DishAsked): Promise<Answer
       allergens: allergensOf(now, thing.id),
     }),
   );
+}
+
+/** What can be said of a dish in the mix that it stands in. */
+function advised(now: CostedPeriod, [mix]: readonly MenuMix[], item: ItemId): Advice | null {
+  return mix ? (advice(now, mix.items, listOf(now.venue)).get(item) ?? null) : null;
 }
 
 /** The mix that a dish stands in, by each model. */

@@ -13,7 +13,8 @@ export const mixClassShape = z.enum(MODELS.flatMap((name) => MIX_MODELS[name].cl
 const fraction = z.number();
 
 /** Conditions, never commands; money net of sales tax. Null where the margin is not known. */
-const adviceShape = z.strictObject({
+/** What can be said of one item with its condition. */
+export const adviceShape = z.strictObject({
   /** Margin less the average margin. */
   againstAverage: moneyShape,
   /** Share of the resamples in which it leaves less than the average. */

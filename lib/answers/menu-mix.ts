@@ -126,7 +126,8 @@ function written(mix: MenuMix, month: string, advised: ReadonlyMap<ItemId, Advic
   };
 }
 
-function writtenAdvice(advised: Advice | null, currency: string): AdviceAnswer | null {
+/** Advice on one item as the interface writes it. */
+export function writtenAdvice(advised: Advice | null, currency: string): AdviceAnswer | null {
   if (advised === null) return null;
   const { againstAverage, rise, leavesLess, mayLose, takenOffFrom, onlyWithout, mostPlating } = advised;
   return {

@@ -53,6 +53,7 @@ describe('dishAnswer of the demo house', () => {
           daysOnSale: row.daysOnSale,
         });
         const { class: own, classShares, settled, between } = row;
+        expect(dish.advice).toEqual(row.advice);
         expect(dish.standings[0]).toEqual({ model: mix.model, class: own, classShares, settled, between });
         expect(dish.standings.map(({ model }) => model)).toEqual(Object.keys(MIX_MODELS));
         if (row.plateCost !== null) {

@@ -1,7 +1,8 @@
 import type { ReactNode } from 'react';
 import type { DishAnswer } from '@/lib/answers/dish-shape';
 import { moneyFigure, type Purse } from '@/lib/format/money';
-import { capitalised } from '@/lib/format/phrase';
+import { capitalised, plainText } from '@/lib/format/phrase';
+import { ADVICE, adviceSentences } from '@/lib/format/words/advice';
 import { MODEL_SOURCES } from '@/lib/format/words/classes';
 import { modelStandings, standingPhrase } from '@/lib/format/words/dish';
 import {
@@ -39,6 +40,17 @@ export function DishNotes({ dish, purse }: { dish: DishAnswer; purse: Purse }) {
             ))}
           </ul>
           <p>{DISH_NOTES.standingNote}</p>
+        </Note>
+      )}
+      {dish.advice && (
+        <Note title={ADVICE.title}>
+          <ul className={styles.cautions}>
+            {adviceSentences(dish.advice, purse).map((phrase) => (
+              <li key={plainText(phrase)}>
+                <Said phrase={phrase} />
+              </li>
+            ))}
+          </ul>
         </Note>
       )}
       <TurningNote turning={dish.turning} purse={purse} />
