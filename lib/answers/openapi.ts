@@ -45,7 +45,8 @@ const json = (schema: z.ZodType): object => z.toJSONSchema(schema, TARGET);
 const NAMED = z
   .registry<{ id: string }>()
   .add(costLineShape, { id: 'CostLine' })
-  .add(dishCostShape, { id: 'DishCost' });
+  .add(dishCostShape, { id: 'DishCost' })
+  .add(recipeShape, { id: 'Recipe' });
 const addressOf = (name: string): string => `#/components/schemas/${name}`;
 
 function components(): object {
