@@ -1,19 +1,14 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
-import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
-const draws = ({ moduleId }: TestSpecification) => /generated-books/.test(readFileSync(moduleId, 'utf8'));
-
-/** Hand-worked examples first: they take milliseconds and find most mutants; tests over hundreds of drawn books follow. */
-class ExamplesFirst extends BaseSequencer {
-  override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
-    const byName = files.toSorted((a, b) => a.moduleId.localeCompare(b.moduleId));
-    return [...byName.filter((file) => !draws(file)), ...byName.filter(draws)];
-  }
-}
+/** Test files that go through hundreds of drawn books. */
+const DRAWN = readdirSync(`${root}test`, { recursive: true, encoding: 'utf8' })
+  .filter((name) => /^(model|reports|published)\b.*\.test\.ts$/.test(name))
+  .map((name) => `test/${name.replaceAll('\\', '/')}`)
+  .filter((name) => readFileSync(`${root}${name}`, 'utf8').includes('acyclicBooks'));
 
 // The tests that hold lib/model to its figures and need no server. Tests of speed would fail, and
 // those that take whole minutes of resamples would run out of time, for running with every change built in.
@@ -22,8 +17,7 @@ export default defineConfig({
   resolve: { alias: { '@': root.replace(/\/$/, '') } },
   test: {
     include: ['test/{model,reports,published}/**/*.test.ts'],
-    exclude: ['**/*-{speed,calibration}.test.ts'],
-    sequence: { sequencer: ExamplesFirst },
+    exclude: ['**/*-{speed,calibration}.test.ts', ...(process.env.MUTATION_TESTS === 'examples' ? DRAWN : [])],
     testTimeout: 120_000, // on a busy machine a slow test is not yet a mutant found
     isolate: false,
     fileParallelism: false,
