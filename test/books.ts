@@ -301,6 +301,7 @@ export class Book {
     const { yieldUses, parts, labourRates, trials, waitingSales } = this;
     return {
       ...{ venue, items, ingredientVersions, namedMeasures, offers, offerChoices, pricePoints },
+      laterRecipes: [],
       ...{ recipeVersions, menuPrices, sales, covers, exchangeRates, purchases, counts, moves },
       ...{ yieldUses, parts, labourRates, trials, waitingSales },
     };

@@ -15,6 +15,8 @@ export const periodsShape = z.strictObject({
       /** By recipe, of the costed items of the whole menu. */
       foodCostPct: z.number().nullable(),
       coverage: z.number().nullable(),
+      /** Rows of sales under names that nobody knows: in no figure. */
+      waiting: z.number(),
       closed: z.boolean(),
       /** Its last business day is not over. */
       running: z.boolean(),

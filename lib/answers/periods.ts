@@ -47,7 +47,7 @@ export async function periodsAnswer(
 
 function written(
   { name, range }: Period,
-  { totals, coverage }: MenuMix,
+  { totals, coverage, waiting }: MenuMix,
   standing: Standing,
 ): PeriodsAnswer['months'][number] {
   return {
@@ -57,6 +57,7 @@ function written(
     sold: totals.sold,
     foodCostPct: totals.foodCost,
     coverage,
+    waiting: waiting.rows,
     ...standing,
   };
 }

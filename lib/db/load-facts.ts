@@ -7,7 +7,7 @@ import { loadIngredients, loadNamedMeasures, loadParts, loadYieldUses } from './
 import { loadMenuPrices } from './load-menu-prices';
 import { loadOfferChoices, loadOffers, loadPricePoints } from './load-offers';
 import { loadExchangeRates, loadLabourRates } from './load-rates';
-import { loadRecipes } from './load-recipes';
+import { loadLaterRecipes, loadRecipes } from './load-recipes';
 import { loadCovers, loadSales } from './load-sales';
 import { loadCounts, loadMoves, loadPurchases } from './load-stock';
 import { loadTrials } from './load-trials';
@@ -31,6 +31,7 @@ export async function loadFacts(tx: VenueTx, range: DayRange): Promise<Facts> {
     offerChoices: await loadOfferChoices(tx, range, byItem),
     pricePoints: await loadPricePoints(tx, range, byPlaceIn(offers)),
     recipeVersions: await loadRecipes(tx, range, items, byItem),
+    laterRecipes: await loadLaterRecipes(tx, range),
     menuPrices: await loadMenuPrices(tx, range, byItem),
     sales: await loadSales(tx, range),
     waitingSales: await loadWaitingSales(tx, range),

@@ -1,6 +1,6 @@
-import { type DayRange, dayText } from '../core/days';
+import { type DayRange, dateOfDay, dayText } from '../core/days';
 import { nameKey } from '../core/name-key';
-import type { Item, ItemId, RecipeVersion } from '../model/facts';
+import type { Item, ItemId, LaterRecipe, RecipeVersion } from '../model/facts';
 import { byStart, dayIn, numberIn, statedBefore } from './columns';
 import type { VenueTx } from './in-venue';
 
@@ -113,4 +113,15 @@ async function refusedLines(tx: VenueTx): Promise<ReadonlyMap<string, number>> {
     _count: true,
   });
   return new Map(rows.flatMap(({ rowKey, _count }) => (rowKey === null ? [] : [[rowKey, _count] as const])));
+}
+
+/** The items whose first recipe begins after a range, with the day on which it does. */
+export async function loadLaterRecipes(tx: VenueTx, range: DayRange): Promise<LaterRecipe[]> {
+  const rows = await tx.prisma.recipeVersion.findMany({
+    where: { venueId: tx.venue, validFrom: { gte: dateOfDay(range.to) } },
+    select: { itemId: true, validFrom: true },
+    orderBy: [{ validFrom: 'desc' }, { itemId: 'asc' }],
+  });
+  const first = new Map(rows.map(({ itemId, validFrom }) => [itemId as ItemId, dayIn(validFrom)]));
+  return [...first].flatMap(([item, begins]) => (begins === null ? [] : [{ item, begins }]));
 }

@@ -181,6 +181,12 @@ export interface RecipeVersion {
   readonly refusedLines: number;
 }
 
+/** The first day on which a recipe holds. */
+export interface LaterRecipe {
+  readonly item: ItemId;
+  readonly begins: Day;
+}
+
 /** The price of an item in a channel from a day on; price null takes it off the menu. */
 export interface MenuPrice {
   readonly item: ItemId;
@@ -305,6 +311,8 @@ export interface Facts {
   readonly offerChoices: readonly OfferChoice[];
   readonly pricePoints: readonly PricePoint[];
   readonly recipeVersions: readonly RecipeVersion[];
+  /** Recipes whose first version begins after the range: only so that they are not said to have none. */
+  readonly laterRecipes: readonly LaterRecipe[];
   readonly menuPrices: readonly MenuPrice[];
   readonly sales: readonly SalesDay[];
   /** Inside the range, by day and name. */

@@ -20,11 +20,12 @@ export function withoutPrice(
   return { ...issue, facts: { ...issue.facts, from, until } };
 }
 
-/** That something on sale has no recipe (an ingredient: no version), or none before a day of the period. */
+/** That something on sale has no recipe (an ingredient: no version), or none before a day, in the period or after it. */
 export function withoutRecipe(thing: Thing): Issue {
   const [first] = thing.kind === 'ingredient' ? thing.versions : thing.recipes;
-  if (!first) return { code: 'no-recipe', about: thing.name, facts: {} };
-  const days = { from: dayText(firstOnSale(thing) ?? first.from), begins: dayText(first.from) };
+  const begins = first?.from ?? thing.begins;
+  if (begins === null) return { code: 'no-recipe', about: thing.name, facts: {} };
+  const days = { from: dayText(firstOnSale(thing) ?? begins), begins: dayText(begins) };
   return { code: 'begins-late', about: thing.name, facts: { ...days, kind: thing.kind } };
 }
 

@@ -13,7 +13,7 @@ export function packingThings(items: readonly Thing[]): readonly Thing[] {
   return items.flatMap((item) =>
     [...(channels.get(item.id) ?? [])].sort(byText).map((channel) => ({
       ...{ id: item.id, kind: item.kind, name: `${item.name} (${channel})`, part: null, channel },
-      ...{ recipes: [], versions: [], prices: [], own: new Map(), uses: new Map(), menu: [], sales: [] },
+      ...{ recipes: [], begins: null, versions: [], prices: [], own: new Map(), uses: new Map(), menu: [], sales: [] },
     })),
   );
 }

@@ -22,6 +22,7 @@ export function partThings(whole: Thing, parts: readonly Part[], range: DayRange
   return ascending(parts, (a, b) => byText(nameKey(a.name), nameKey(b.name))).map((part) => ({
     ...{ id: whole.id, kind: whole.kind, name: `${whole.name}, ${part.name}`, channel: null },
     part: { ...part, shares: sum },
+    begins: null,
     recipes: whole.versions.length === 0 ? [] : [{ ...range, fact: splitting(part, whole) }],
     ...{ versions: [], prices: [], own: whole.own, uses: new Map(), menu: [], sales: [] },
   }));

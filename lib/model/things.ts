@@ -1,4 +1,4 @@
-import type { DayRange } from '../core/days';
+import type { Day, DayRange } from '../core/days';
 import { isWithin } from '../core/days';
 import { ascending, byText, grouped } from '../core/grouped';
 import { nameKey } from '../core/name-key';
@@ -28,6 +28,8 @@ export interface Thing {
   readonly channel: string | null;
   readonly name: string;
   readonly recipes: readonly InForce<RecipeVersion>[];
+  /** Where no recipe is in force in the period: the first day on which one is; null where there is none at all. */
+  readonly begins: Day | null;
   readonly versions: readonly InForce<IngredientVersion>[];
   readonly prices: readonly InForce<BasePrice>[];
   readonly own: OwnMeasures;
@@ -53,6 +55,7 @@ export function thingsOf(facts: Facts, range: DayRange, units: UnitReader, scope
   const versionsOf = grouped(facts.ingredientVersions, (version) => version.item);
   const usesOf = grouped(facts.yieldUses, (each) => each.item);
   const partsOf = grouped(facts.parts, (part) => part.item);
+  const laterOf = new Map(facts.laterRecipes.map(({ item, begins }) => [item, begins]));
   const makersOf = makersByProduct(facts.recipeVersions);
   const measuresOf = grouped(facts.namedMeasures, (measure) => measure.item);
   const offersOf = grouped(facts.offers, (offer) => offer.item);
@@ -93,7 +96,8 @@ export function thingsOf(facts: Facts, range: DayRange, units: UnitReader, scope
     const sales = ascending(salesOf.get(id) ?? [], (a, b) => a.day - b.day || byText(a.channel, b.channel));
     const uses = new Map(usesOf.get(id)?.map((each) => [nameKey(each.use), each.usableYield]));
     const { kind, name } = item;
-    const stated = { recipes, versions, prices, own, uses, menu: menuIn(id), sales };
+    const begins = recipes.length > 0 ? null : firstDay(recipesOf.get(id) ?? [], laterOf.get(id) ?? null);
+    const stated = { recipes, begins, versions, prices, own, uses, menu: menuIn(id), sales };
     things.set(id, { id, kind, name, part: null, channel: null, ...stated });
     waiting.push(id);
   };
@@ -115,6 +119,12 @@ export function thingsOf(facts: Facts, range: DayRange, units: UnitReader, scope
   const named = keyed.sort((a, b) => byText(a.key, b.key)).map(({ thing }) => thing);
   const parts = named.flatMap((thing) => partThings(thing, partsOf.get(thing.id) ?? [], range));
   return [...named, ...parts, ...packingThings(named)];
+}
+
+/** The first day on which one of some versions holds, where none holds before; or the one that is known otherwise. */
+function firstDay(versions: readonly RecipeVersion[], later: Day | null): Day | null {
+  const days = versions.flatMap(({ validFrom }) => validFrom ?? []);
+  return days.length === 0 ? later : (Math.min(...days) as Day);
 }
 
 /** Recipes that make a thing as a by-product, by the thing. */

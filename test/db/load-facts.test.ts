@@ -157,6 +157,16 @@ test('loadFacts(tx, range) takes what was stated before the end of the range, ol
   ]);
 });
 
+test('loadFacts(tx, range) has the first day of recipes that begin after the range', async () => {
+  const later = (from: string, to: string) =>
+    inVenue(db, { venue: marram, person: 'ada' }, 'read', async (tx) => {
+      const facts = await loadFacts(tx, { from: day(from), to: day(to) });
+      return facts.laterRecipes.map(({ item: id, begins }) => [nameIn(facts)(id), begins]);
+    });
+  expect(await later('2026-09-01', '2026-10-05')).toEqual([['Plum tart', day('2026-10-05')]]);
+  expect(await later('2026-09-01', '2026-10-06')).toEqual([]);
+});
+
 test('loadFacts(tx, range) gives lines as they were written and counts those still refused', async () => {
   const facts = await factsOf(marram);
   const [version] = facts.recipeVersions;

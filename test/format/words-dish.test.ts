@@ -73,7 +73,7 @@ describe('standingPhrase', () => {
       'sells well, leaves much (star), on the line: 65 of 100 resamples, plowhorse in 35',
     );
     expect(phrase({ settled: false, between: ['star', 'plowhorse'] })).toBe(
-      'sells well, leaves much (star), in 100 of 100 resamples, but on the line in the period before',
+      'sells well, leaves much (star), in 100 of 100 resamples, but also plowhorse in the period before',
     );
     expect(phrase({ classShares: null, settled: null })).toContain('too few days to say how sure');
   });

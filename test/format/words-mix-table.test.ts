@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { missingLines, pairInPerCent, sureness } from '@/lib/format/words/mix-table';
+import type { Standing } from '@/lib/format/words/classes';
+import { onTheLine } from '@/lib/format/words/menu-mix';
+import { classWords, missingLines, pairInPerCent, sureness } from '@/lib/format/words/mix-table';
 
 describe('sureness', () => {
   const split = (star: number, dog: number) =>
@@ -18,6 +20,27 @@ describe('sureness', () => {
     expect(split(0.555, 0.445)).toEqual({ text: '56 : 44 dog', bar: [0.555, 0.445], share: 0.555 });
     expect(split(0.81, 0.19).text).toBe('81 : 19 dog');
     expect(split(0.5, 0.3).text).toBe('50 : 30 dog');
+  });
+
+  test('sureness(standing) of a class that only the period before doubts says which it was, and is not on the line', () => {
+    const dog = (between: Standing['between']): Standing => ({
+      class: 'dog',
+      classShares: { star: 0, plowhorse: 0.01, puzzle: 0, dog: 0.99 },
+      settled: false,
+      between,
+    });
+    // most resamples of both periods named plowhorse: so did the period before
+    expect(sureness(dog(['plowhorse', 'dog']), 'en-GB')).toEqual({
+      text: '99, plowhorse before',
+      bar: null,
+      share: 0.99,
+    });
+    expect(sureness(dog(['dog', 'plowhorse']), 'en-GB').text).toBe('99, also plowhorse before');
+    expect(classWords(dog(['plowhorse', 'dog']))).toBe('dog');
+    expect(onTheLine([{ item: 'Smoke', ...dog(['plowhorse', 'dog']) }])).toEqual([]);
+    const doubtful: Standing = { ...dog(['dog', 'plowhorse']), classShares: { plowhorse: 0.11, dog: 0.89 } };
+    expect(classWords(doubtful)).toBe('dog, on the line');
+    expect(onTheLine([doubtful])).toEqual([doubtful]);
   });
 
   test('pairInPerCent(first, second) of every whole in two adds up to 100', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { costPeriod } from '@/lib/model/costed-period';
 import type { ItemId, OfferId } from '@/lib/model/facts';
-import { Book, days } from '../books';
+import { Book, day, days } from '../books';
 
 const found = (book: Book) =>
   costPeriod(book.facts(), days('2026-10')).issues.map(({ code, about, facts }) => [code, about, facts]);
@@ -16,6 +16,21 @@ describe('costPeriod: something begins inside the period', () => {
     expect(found(book)).toEqual([['begins-late', 'Cake', { from: '2026-10-03', begins: '2026-10-10', kind: 'dish' }]]);
     book.menu(cake, 9, { from: '2026-10-02' });
     expect(found(book)[0]?.[2]).toMatchObject({ from: '2026-10-02' });
+  });
+
+  test('costPeriod(a recipe that begins after the period) says from when, whether its version was read or only its day', () => {
+    const book = new Book();
+    const cake = book.dish('Cake', { from: '2026-12-01', estimatedCost: 2 });
+    book.sell(cake, '2026-10-03', 1, 9);
+    const late = [['begins-late', 'Cake', { from: '2026-10-03', begins: '2026-12-01', kind: 'dish' }]];
+    expect(found(book)).toEqual(late);
+    const facts = book.facts();
+    const read = { ...facts, recipeVersions: [], laterRecipes: [{ item: cake, begins: day('2026-12-01') }] };
+    const { issues } = costPeriod(read, days('2026-10'));
+    expect(issues.map(({ code, about, facts: said }) => [code, about, said])).toEqual(late);
+    expect(costPeriod({ ...read, laterRecipes: [] }, days('2026-10')).issues.map(({ code }) => code)).toEqual([
+      'no-recipe',
+    ]);
   });
 
   test('costPeriod(an ingredient sold before it is stated) names the ingredient’s first day', () => {

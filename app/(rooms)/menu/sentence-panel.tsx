@@ -17,7 +17,7 @@ export async function SentencePanel({ asked }: { asked: Asked }) {
   const { locale, months } = periods.answer;
   const latest = months.at(-1);
   if (!latest) return <State kind="empty" words={NO_SALES} />;
-  if (mix.answer.totals.sold === 0 && asked.section === null) {
+  if (mix.answer.totals.sold === 0 && mix.answer.waiting.rows === 0 && asked.section === null) {
     const words = noSalesIn(periodName(asked.month, locale), latest.month, locale);
     return (
       <State kind="empty" words={words}>

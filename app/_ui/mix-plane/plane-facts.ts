@@ -1,5 +1,6 @@
 import type { MenuMixAnswer } from '@/lib/answers/menu-mix-shape';
 import { currencySign, exactMoneyFigure } from '@/lib/format/money';
+import { isOnTheLine } from '@/lib/format/words/classes';
 import { marginLine, markReading, popularityLine } from '@/lib/format/words/mix-plane';
 import { cutNames, shortNames } from '@/lib/format/words/short-names';
 import type { MarkShape } from '../mark-shape';
@@ -28,7 +29,7 @@ export function planeFacts(
       margin: Number(margin),
       popularFrom: popularFrom(item, mix),
       class: item.class,
-      doubtful: item.settled === false,
+      doubtful: isOnTheLine(item),
       spread: item.spread,
       reading: markReading(
         { ...item, margin, ownThreshold: mix.thresholds.popularity === null ? popularFrom(item, mix) : null },

@@ -2,6 +2,7 @@ import type { MenuMixAnswer } from '@/lib/answers/menu-mix-shape';
 import { perCentFigure } from '@/lib/format/figures';
 import { moneyFigure, type Purse } from '@/lib/format/money';
 import { portionsFigure } from '@/lib/format/portions';
+import { isOnTheLine } from '@/lib/format/words/classes';
 import { atLeast, classWords, type MixColumn, missingLines, sureness, TABLE } from '@/lib/format/words/mix-table';
 import type { MarkShape } from '../mark-shape';
 
@@ -54,7 +55,7 @@ function mixRow(item: Item, purse: Purse, shape: MarkShape): MixRow {
   return {
     item: item.item,
     shape,
-    hollow: item.settled === false,
+    hollow: isOnTheLine(item),
     note: noteOf(item),
     className: classWords(item),
     cells: {

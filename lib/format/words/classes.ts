@@ -1,4 +1,5 @@
 import type { MixClass, ModelName, QuadrantClass } from '../../model/mix/mix-model';
+import { SETTLED } from '../../model/mix/settled';
 
 export type ClassName = MixClass;
 
@@ -50,6 +51,23 @@ export interface Standing {
   readonly classShares: Readonly<Partial<Record<ClassName, number>>> | null;
   readonly settled: boolean | null;
   readonly between: readonly [ClassName, ClassName] | null;
+}
+
+/** Not settled although this period is sure of the class: the period before named another one, or was in doubt. */
+export function isDoubtedBefore({ class: own, classShares, settled }: Standing): boolean {
+  return settled === false && own !== null && (classShares?.[own] ?? 0) >= SETTLED;
+}
+
+/** On the line: this period itself is in doubt between two classes. */
+export function isOnTheLine(standing: Standing): boolean {
+  return standing.settled === false && !isDoubtedBefore(standing);
+}
+
+/** What the period before said where it is the one that doubts: plowhorse, or also plowhorse. */
+export function classBefore(standing: Standing): string {
+  const other = otherClass(standing);
+  if (other === null) return 'another class';
+  return standing.between?.[0] === standing.class ? `also ${other}` : other;
 }
 
 /** The other class of the two a dish lies between; null where it is settled or its certainty is not known. */

@@ -5,7 +5,7 @@ import { exactMoney, exactMoneyFigure, money, moneyFigure, type Purse, printedCo
 import { dayName, monthName, periodName } from '../periods';
 import { figurePart, namePart, type Part, type Phrase } from '../phrase';
 import { countWord, portionsFigure } from '../portions';
-import { CLASS_MEANING, type ClassName, otherClass, type Standing } from './classes';
+import { CLASS_MEANING, type ClassName, classBefore, isDoubtedBefore, otherClass, type Standing } from './classes';
 import type { StateWords } from './shell';
 
 export const DISH = {
@@ -108,9 +108,6 @@ export function dishHead(dish: DishFigures, locale: string): readonly Phrase[] {
   ];
 }
 
-/** From this share of the resamples on a class is settled, where the period before agrees. */
-const SETTLED = 0.9;
-
 /** How a dish stands in one model. */
 export interface ModelStanding extends Standing {
   readonly model: ModelName;
@@ -143,8 +140,8 @@ export function standingPhrase(standing: ModelStanding, locale: string): Phrase 
   const share = figure((classShares[own] ?? 0) * 100, locale, 0);
   const other = otherClass(standing);
   if (other === null) return [...meaning, `, settled in ${share} of 100 resamples`];
-  if ((classShares[own] ?? 0) >= SETTLED)
-    return [...meaning, `, in ${share} of 100 resamples, but on the line in the period before`];
+  if (isDoubtedBefore(standing))
+    return [...meaning, `, in ${share} of 100 resamples, but ${classBefore(standing)} in the period before`];
   const second = figure((classShares[other] ?? 0) * 100, locale, 0);
   return [...meaning, `, on the line: ${share} of 100 resamples, `, namePart(other), ` in ${second}`];
 }

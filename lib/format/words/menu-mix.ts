@@ -4,7 +4,7 @@ import { type Purse, wholeMoney } from '../money';
 import { periodName } from '../periods';
 import { capital, figurePart, namePart, type Part, type Phrase } from '../phrase';
 import { countWord, portions, portionsFigure } from '../portions';
-import { MODEL_SOURCE, type Standing } from './classes';
+import { isOnTheLine, MODEL_SOURCE, type Standing } from './classes';
 import { shortNames } from './short-names';
 
 /** What the sentences of the menu mix are made from; a MenuMixAnswer has it all. */
@@ -53,7 +53,7 @@ const DAYS_FOR_CERTAINTY = 14;
 /** The dishes on the line, the one nearest to a coin's toss first. */
 export function onTheLine<T extends Standing>(items: readonly T[]): readonly T[] {
   const likeliest = (item: T) => (item.classShares ? Math.max(...Object.values(item.classShares)) : 1);
-  return items.filter((item) => item.settled === false).sort((a, b) => likeliest(a) - likeliest(b));
+  return items.filter(isOnTheLine).sort((a, b) => likeliest(a) - likeliest(b));
 }
 
 function left(margin: string, purse: Purse): Part[] {
@@ -122,7 +122,10 @@ function certainty(mix: MixFigures, locale: string): Part[] {
   const names = shortNames(mix.items.map(({ item }) => item));
   const doubtful = onTheLine(mix.items.map((item, index) => ({ ...item, item: names[index] ?? item.item })));
   const most = doubtful[0];
-  if (most === undefined) return [' Every dish with a class is settled.'];
+  if (most === undefined) {
+    const isSettled = mix.items.every(({ settled }) => settled !== false);
+    return [isSettled ? ' Every dish with a class is settled.' : ' No dish is on the line.'];
+  }
   if (doubtful.length === 1) return [' One dish is on the line, ', namePart(most.item), '.'];
   const count = capital(countWord(doubtful.length, locale));
   return [` ${count} dishes are on the line, `, namePart(most.item), ' most of all.'];

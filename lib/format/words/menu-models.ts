@@ -200,9 +200,7 @@ export function axisFigure(axis: Axis, value: number, purse: Purse): string {
 /** The end of a threshold: its exact value, as the mix prints its own. */
 export function thresholdFigure(axis: Axis, value: number, purse: Purse): string {
   if (axis === 'popularity') return perCent(value, purse.locale, 0);
-  return axis === 'foodCost'
-    ? perCent(value, purse.locale, { least: 1, most: 2 })
-    : axisFigure(axis, value, purse);
+  return axis === 'foodCost' ? perCent(value, purse.locale, { least: 1, most: 2 }) : axisFigure(axis, value, purse);
 }
 
 /** What each model says of a dish, in one line: star by Kasavana & Smith, winner by Miller ... */

@@ -2,7 +2,7 @@ import { type Decimals, figure, perCent, perCentFigure } from '../figures';
 import { exactMoneyFigure, money, type Purse } from '../money';
 import { figurePart, namePart, type Part, type Phrase } from '../phrase';
 import { countWord } from '../portions';
-import { CLASS_MEANING, otherClass, type Standing } from './classes';
+import { CLASS_MEANING, classBefore, isDoubtedBefore, otherClass, type Standing } from './classes';
 
 export const PLANE = {
   name: 'Menu mix: share of portions against what a portion leaves; the same facts are in the table below',
@@ -72,6 +72,8 @@ function sureness(mark: MarkFacts, locale: string): Part[] {
   const meaning: Part[] = [`${CLASS_MEANING[mark.class]} (`, namePart(mark.class), ')'];
   if (mark.classShares === null) return [...meaning, '; too few days to say how sure'];
   const own = outOfHundred(mark.classShares[mark.class] ?? 0, locale);
+  if (isDoubtedBefore(mark))
+    return [...meaning, ` in ${own} of 100 resamples, ${classBefore(mark)} in the period before`];
   const other = otherClass(mark);
   if (other === null) return [...meaning, ` in ${own} of 100 resamples, settled`];
   const second = outOfHundred(mark.classShares[other] ?? 0, locale);

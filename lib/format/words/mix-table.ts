@@ -1,6 +1,6 @@
 import { figure } from '../figures';
 import { moneyFigure, type Purse } from '../money';
-import { otherClass, type Standing } from './classes';
+import { classBefore, isDoubtedBefore, isOnTheLine, otherClass, type Standing } from './classes';
 
 export const TABLE = {
   caption: 'The dishes, by what they leave in the period',
@@ -79,6 +79,7 @@ export function sureness(standing: Standing, locale: string): Sureness {
   if (classShares === null) return { text: 'too few days', bar: null, share: null };
   const share = classShares[own] ?? 0;
   const text = figure(share * 100, locale, 0);
+  if (isDoubtedBefore(standing)) return { text: `${text}, ${classBefore(standing)} before`, bar: null, share };
   const other = otherClass(standing);
   if (other === null) {
     return { text: standing.settled === false ? `on the line, ${text}` : `settled, ${text}`, bar: null, share };
@@ -96,9 +97,10 @@ export function pairInPerCent(first: number, second: number): readonly [number, 
 }
 
 /** The class under the name of a dish, where its own column is folded away. */
-export function classWords({ class: own, settled }: Standing): string {
+export function classWords(standing: Standing): string {
+  const { class: own } = standing;
   if (own === null) return TABLE.notClassed;
-  return settled === false ? `${own}, on the line` : own;
+  return isOnTheLine(standing) ? `${own}, on the line` : own;
 }
 
 export function dishCount(count: number): string {

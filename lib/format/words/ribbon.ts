@@ -17,6 +17,8 @@ export interface MonthState {
   readonly sold: number;
   readonly foodCostPct: number | null;
   readonly coverage: number | null;
+  /** Rows of sales that wait for a name. */
+  readonly waiting: number;
   readonly closed: boolean;
   readonly running: boolean;
 }
@@ -34,7 +36,7 @@ export function monthState(month: Pick<MonthState, 'closed' | 'running'>): strin
 /** What stands in the cell: the figure, a dash where nothing was sold, a question mark where it is not known: a cell has no room for words. */
 export function monthFigure(month: MonthState, locale: string): string {
   if (month.foodCostPct !== null) return perCentFigure(month.foodCostPct, locale);
-  return month.sold === 0 ? '–' : '?';
+  return month.sold === 0 && month.waiting === 0 ? '–' : '?';
 }
 
 /** The full name of the link: month, year, per cent, state. */
@@ -42,9 +44,11 @@ export function monthLinkName(month: MonthState, locale: string): string {
   const cost =
     month.foodCostPct !== null
       ? `food cost ${perCent(month.foodCostPct, locale)} by recipe`
-      : month.sold === 0
-        ? 'nothing sold'
-        : 'food cost unknown';
+      : month.sold > 0
+        ? 'food cost unknown'
+        : month.waiting > 0
+          ? 'all sales wait for a name'
+          : 'nothing sold';
   return `${monthName(month.month, locale)}, ${cost}, ${monthState(month)}`;
 }
 
@@ -52,6 +56,11 @@ export function monthLinkName(month: MonthState, locale: string): string {
 export function chosenState(month: MonthState, locale: string): string {
   const known = month.coverage;
   const coverage = known === null || known >= 1 ? '' : ` · margins known for ${perCent(known, locale, 0)}`;
-  const cost = month.foodCostPct === null && month.sold > 0 ? ' · food cost unknown' : '';
+  const isWaiting = month.sold === 0 && month.waiting > 0;
+  const cost = isWaiting
+    ? ' · all sales wait for a name'
+    : month.foodCostPct === null && month.sold > 0
+      ? ' · food cost unknown'
+      : '';
   return `${monthState(month)}${cost || coverage}`;
 }

@@ -2,7 +2,7 @@ import type { ClassShares } from './certainty';
 import type { MixClass } from './mix-model';
 
 /** Share of the resamples that have to agree before a class is called settled. */
-const SETTLED = 0.9;
+export const SETTLED = 0.9;
 
 /** What is known of an item's class in one period. */
 export interface Classing {
