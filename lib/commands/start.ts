@@ -1,13 +1,15 @@
 import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
+import { demoUnfinished } from '../changes/demo-unfinished';
 import { loadFolder } from '../changes/load-folder';
 import { loadExitCode } from '../changes/load-report-shape';
-import { openDatabase } from '../db/database';
+import { type Database, openDatabase } from '../db/database';
 import { venuesSeenBy } from '../db/venues';
 import {
   alreadyServed,
   building,
   emptyOrBook,
+  finishingDemo,
   loadingBook,
   loadingDemo,
   noPages,
@@ -50,14 +52,7 @@ async function start(): Promise<number> {
   const { isFree, serve } = await import('./web-server');
   if (port !== 0 && !(await isFree(port))) return refuse(portTaken(port));
 
-  const seen = await venuesSeenBy(db, currentAsker().person);
-  if (seen.length === 0 && !values.empty) {
-    const { book } = values;
-    say(book === undefined ? loadingDemo : loadingBook(book));
-    const report = await loadFolder(db, book ?? DEMO, { demo: book === undefined });
-    if (report.wrongUse !== null) throw wrongUse(report.wrongUse);
-    if (loadExitCode(report) !== 0) say(loadTable(report)); // what of it was not taken
-  }
+  if (!values.empty) await loadFirstBook(db, values.book ?? null);
   if (pagesAreStale()) {
     say(building);
     const trouble = buildPages();
@@ -69,6 +64,17 @@ async function start(): Promise<number> {
   say(stopping);
   await server.stop();
   return 0;
+}
+
+/** Loads the book asked for, or the demo, into an empty database; and the rest of a demo whose loading was cut short. */
+async function loadFirstBook(db: Database, book: string | null): Promise<void> {
+  const seen = await venuesSeenBy(db, currentAsker().person);
+  const unfinished = book === null ? await demoUnfinished(db, DEMO) : null;
+  if (seen.length > 0 && unfinished === null) return;
+  say(unfinished !== null ? finishingDemo : book === null ? loadingDemo : loadingBook(book));
+  const report = await loadFolder(db, book ?? DEMO, { demo: book === null, venue: unfinished?.name });
+  if (report.wrongUse !== null) throw wrongUse(report.wrongUse);
+  if (loadExitCode(report) !== 0) say(loadTable(report)); // what of it was not taken
 }
 
 function portWanted(): number {

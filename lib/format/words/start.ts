@@ -27,6 +27,8 @@ export const building = 'Building the pages, once for each version …';
 export const emptyOrBook = 'Either --empty or --book, not both.';
 export const loadingDemo =
   'Loading Marram House, the demo: eighteen months of an invented dessert restaurant. It takes some seconds …';
+export const finishingDemo =
+  'Marram House, the demo, was not loaded to its end the last time. Loading what is missing …';
 export const loadingBook = (folder: string): string => `Loading ${folder} …`;
 export const openAtAddress = (address: string): string => `Plateworth is open at ${address}  (Ctrl-C stops it)`;
 export const stopping = 'Stopping …';
