@@ -55,6 +55,27 @@ describe('invoicePoints', () => {
     ).toEqual(weighed);
   });
 
+  // 8 kg are four packs where three were invoiced: 40.00 is for what came
+  test('invoicePoints(more than was invoiced) is amount / what came; a weight without its unit says nothing', () => {
+    expect(
+      prices((book, offer) => {
+        book.buy('2026-10-05', { offer, packs: 3, quantity: 8, unit: 'kg', amount: 40 });
+        book.buy('2026-10-06', { offer, packs: 4, quantity: 3, amount: 42 });
+      }).map(([, price]) => price),
+    ).toEqual([10, 10.5]);
+  });
+
+  test('invoicePoints(goods before their ingredient is described) has none, and raises nothing', () => {
+    const book = new Book();
+    const cheese = book.item('ingredient', 'Cheese');
+    book.ingredientVersion(cheese, 'g', { from: '2026-10-10' });
+    const wheel = book.offer(cheese, 1, 2, 'kg');
+    book.buy('2026-10-05', { offer: wheel, quantity: 2, unit: 'kg', amount: 20 });
+    const bought = boughtGoods(book.facts(), unitReader('metric'));
+    expect(invoicePoints(bought)).toEqual([]);
+    expect(bought.map(({ came, issue }) => [came, issue])).toEqual([[null, null]]);
+  });
+
   test('invoicePoints(credit, freight, deposit, rebate, non-food, goods that went back) has none of them', () => {
     expect(
       prices((book, offer) => {
@@ -114,6 +135,58 @@ describe('invoicePoints', () => {
     expect(quoted.map(([, price]) => price)).toEqual([10]);
   });
 
+  test('invoicePoints(lines) judges by day of delivery, in whatever order they were written', () => {
+    const first = ['2026-10-01', 10] as const;
+    const second = ['2026-10-02', 12.01] as const;
+    for (const written of [
+      [first, second],
+      [second, first],
+    ]) {
+      const taken = prices((book, offer) => {
+        for (const [on, amount] of written) book.buy(on, { offer, packs: 1, amount });
+      });
+      expect(taken).toEqual([[day('2026-10-01'), 10]]);
+    }
+  });
+
+  // 0.84 is 0.70 and a fifth of it, though 0.84 - 0.7 is a little more than 0.2 * 0.7 in binary fractions
+  test('invoicePoints(a fifth more, to the last bit or not) does not wait', () => {
+    const taken = prices((book, offer) => {
+      book.buy('2026-10-01', { offer, packs: 1, amount: 0.7 });
+      book.buy('2026-10-02', { offer, packs: 1, amount: 0.84 });
+    });
+    expect(taken.map(([, price]) => price)).toEqual([0.7, 0.84]);
+  });
+
+  test('invoicePoints(a typed invoice price) is the last one from its day on, for orders of its size', () => {
+    const before = prices((book, offer) => {
+      book.price(offer, 15, { kind: 'invoice', from: '2026-10-01' });
+      book.buy('2026-10-05', { offer, packs: 1, amount: 20 });
+    });
+    expect(before).toEqual([]);
+    const large = prices((book, offer) => {
+      book.price(offer, 15, { kind: 'invoice', from: '2026-10-05', minimumPacks: 10 });
+      book.buy('2026-10-01', { offer, packs: 1, amount: 10 });
+      book.buy('2026-10-05', { offer, packs: 10, amount: 150 });
+    });
+    expect(large.map(([, price]) => price)).toEqual([10, 15]);
+    // 18.10 is more than a fifth above the 15.00 typed for that day, whatever came on it before
+    const sameDay = prices((book, offer) => {
+      book.price(offer, 15, { kind: 'invoice', from: '2026-10-05' });
+      book.buy('2026-10-05', { offer, packs: 1, amount: 17 });
+      book.buy('2026-10-05', { offer, packs: 1, amount: 18.1 });
+    });
+    expect(sameDay.map(([, price]) => price)).toEqual([17]);
+  });
+
+  test('invoicePoints(a foreign list price without a rate) is not held against it', () => {
+    const taken = prices((book, offer) => {
+      book.price(offer, 10, { currency: 'GBP' });
+      book.buy('2026-10-05', { offer, packs: 1, amount: 14 });
+    });
+    expect(taken.map(([, price]) => price)).toEqual([14]);
+  });
+
   // 10 pounds at 1.20 are 12 euros
   test('invoicePoints(a foreign offer) is judged at the rate of its delivery', () => {
     const taken = (amount: number) =>
@@ -169,6 +242,37 @@ describe('costPeriod with invoices', () => {
       book.buy('2026-09-30', { offer, packs: 1, amount: 11 });
     });
     expect(issuesIn(settled.facts)).toEqual([]);
+  });
+
+  test('costPeriod(a price that waits) is said until the period in which one is taken, even on its own day, and not before it came', () => {
+    const waiting = (write: Parameters<typeof cream>[0]) =>
+      issuesIn(
+        cream((book, offer, item) => {
+          book.buy('2026-09-25', { offer, packs: 1, amount: 10 });
+          book.buy('2026-09-29', { offer, packs: 1, amount: 20, invoice: 'I2' });
+          write(book, offer, item);
+        }).facts,
+      ).map(({ code, facts: { invoice } }) => [code, invoice]);
+    expect(waiting((book, offer) => book.buy('2026-10-05', { offer, packs: 1, amount: 30, invoice: 'I3' }))).toEqual([
+      ['price-waits', 'I2'],
+      ['price-waits', 'I3'],
+    ]);
+    const I2 = [['price-waits', 'I2']];
+    expect(waiting((book, offer) => book.buy('2026-11-01', { offer, packs: 1, amount: 11 }))).toEqual(I2);
+    expect(waiting((book, offer) => book.buy('2026-09-29', { offer, packs: 1, amount: 10 }))).toEqual(I2);
+    expect(waiting((book, offer) => book.buy('2026-11-01', { offer, packs: 1, amount: 40, invoice: 'I4' }))).toEqual(
+      I2,
+    );
+  });
+
+  test('costPeriod(goods of the first day that do not say how much) raises the issue on that day', () => {
+    const { facts } = cream((book, offer) => {
+      book.price(offer, 9);
+      book.buy('2026-10-01', { offer, amount: 40 });
+    });
+    expect(issuesIn(facts).map(({ code, day: on }) => [code, on])).toEqual([
+      ['goods-without-quantity', day('2026-10-01')],
+    ]);
   });
 
   test('costPeriod(goods that do not say how much) raises an issue and takes no price', () => {
@@ -262,6 +366,32 @@ describe('claimsOf', () => {
     expect(claims(write)).toEqual([
       { kind: 'price', packs: 7, difference: 0.5, money: 3.5 },
       { kind: 'short', packs: 1, difference: 10.5, money: 10.5 },
+    ]);
+  });
+
+  test('claimsOf(nothing came of what was invoiced) is all of it; without an amount nothing can be claimed', () => {
+    expect(
+      claims((book, offer) => book.buy('2026-10-05', { offer, packs: 3, quantity: 0, unit: 'kg', amount: 30 })),
+    ).toEqual([{ kind: 'short', packs: 3, difference: 10, money: 30 }]);
+    expect(claims((book, offer) => book.buy('2026-10-05', { offer, packs: 8, quantity: 14, unit: 'kg' }))).toEqual([]);
+  });
+
+  test('claimsOf(goods of several suppliers) come by day, then by supplier', () => {
+    const book = new Book();
+    const item = book.ingredient('Cream', 'g', null);
+    const [cove, bay] = ['Cove Foods', 'Bay Dairy'].map((supplier) => book.offer(item, 1, 2, 'kg', supplier));
+    for (const [offer, on] of [
+      [cove, '2026-10-12'],
+      [cove, '2026-10-05'],
+      [bay, '2026-10-12'],
+    ] as const) {
+      if (offer) book.buy(on, { offer, packs: 2, quantity: 2, unit: 'kg', amount: 20 });
+    }
+    const found = claimsOf(boughtGoods(book.facts(), unitReader('metric')), CENT);
+    expect(found.map(({ goods }) => [goods.day, goods.offer.supplier])).toEqual([
+      [day('2026-10-05'), 'Cove Foods'],
+      [day('2026-10-12'), 'Bay Dairy'],
+      [day('2026-10-12'), 'Cove Foods'],
     ]);
   });
 });

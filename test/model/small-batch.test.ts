@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { addDays, type Day } from '@/lib/core/days';
 import { costPeriod } from '@/lib/model/costed-period';
+import type { OfferId } from '@/lib/model/facts';
 import { type BatchRun, runBatches } from '@/lib/model/small-batch/run-batches';
 import { dishCosts } from '@/lib/reports/dish-costs';
 import { smallBatch } from '@/lib/reports/small-batch';
@@ -36,6 +37,13 @@ describe('runBatches', () => {
   test('runBatches(oldest first) uses what is left of one batch before the next', () => {
     expect(kept([5, 6, 0, 0], 10, 3)).toEqual({ made: 20, thrown: 9, left: 0 });
     expect(kept([5, 6, 0], 10, 3)).toEqual({ made: 20, thrown: 0, left: 9 });
+  });
+
+  // 300,000.3 - 3 * 100,000.1 is not quite 0 in binary fractions: what is missing is no need
+  test('runBatches(a batch that is used up to the last bit) makes no second one for rounding', () => {
+    const { made, thrown } = kept(Array(3).fill(100_000.1), 300_000.3, 5);
+    expect(made).toBe(300_000.3);
+    expect(thrown).toBe(0);
   });
 
   test('runBatches(any use) makes what is used, thrown and left, and never throws what is used within its life', () => {
@@ -86,6 +94,35 @@ describe('smallBatch', () => {
     expect(row?.smallBatchLoss).toBeCloseTo(0.25, 12);
     expect(row?.plateCost).toBeCloseTo(1.1, 12);
     expect(smallBatch(costPeriod(book.facts(), OCTOBER)).money).toBeCloseTo(10, 9);
+  });
+
+  // 10.00 a kilogram up to the 5th, 20.00 after: 2 kg and 2 kg used are 60.00, and a fifth of what is made is thrown
+  test('smallBatch(a price that changes) costs what was used on each day at that day’s price', () => {
+    const { book } = cream({ smallestBatch: 1, shelfLifeDays: 2 });
+    book.price(1 as OfferId, 0.02, { from: '2026-10-06' });
+    expect(lossOf(book)?.money).toBeCloseTo((60 * 0.2) / 0.8, 9);
+    const [row] = dishCosts(costPeriod(book.facts(), OCTOBER)).items;
+    expect(row?.smallBatchLoss).toBeCloseTo((0.25 + 0.5) / 2, 12);
+  });
+
+  test('smallBatch(terms or prices not stated on some days) is known where nothing was used on those days', () => {
+    const made = (priceFrom: string) => {
+      const book = new Book();
+      const milk = book.item('ingredient', 'Milk');
+      book.ingredientVersion(milk, 'g');
+      book.price(book.offer(milk, 1, 1, 'g'), 0.01, { from: priceFrom });
+      const cream = book.component('Cream', { yields: [1, 'kg'] }, [1, 'kg', milk]);
+      const stated = { yields: [1, 'kg'], smallestBatch: 1, shelfLifeDays: 1, from: '2026-10-10' } as const;
+      book.recipe(cream, stated, [1, 'kg', milk]);
+      const dish = book.dish('Cup', {}, [100, 'g', cream]);
+      for (const on of ['2026-10-12', '2026-10-20']) book.sell(dish, on, 5, 40);
+      return { book, dish };
+    };
+    expect(lossOf(made('2026-10-11').book)).toMatchObject({ lost: 0.5, money: 10 });
+    expect(lossOf(made('2026-10-15').book)).toMatchObject({ lost: 0.5, money: null });
+    const early = made('2026-10-01');
+    early.book.sell(early.dish, '2026-10-05', 1, 8);
+    expect(lossOf(early.book)).toMatchObject({ lost: null, money: null });
   });
 
   // thrown at close: each day 1 kg made, 0.6 thrown, whatever life is stated

@@ -96,4 +96,33 @@ describe('periodStock', () => {
     expect(opening.map(({ quantity }) => quantity)).toEqual([20]);
     expect(sumOf(opening).value).toBeCloseTo(140 / 3, 9);
   });
+
+  test('periodStock(counts on the first day, and on the day after the last) are in the period, and in the next', () => {
+    const september = on('2026-09-30', 20);
+    const first = october(atWeightedAverage, { ...stock, counts: [september, on('2026-10-01', 19)] });
+    expect([first.countedFrom, first.countedTo]).toEqual([september, on('2026-10-01', 19)]);
+    const later = october(atWeightedAverage, { ...stock, counts: [september, on('2026-11-01', 3)] });
+    expect([later.countedFrom, later.countedTo]).toEqual([september, null]);
+  });
+
+  test('periodStock(month) hands on what left on its own days', () => {
+    const transfersOut = [on('2026-09-30', 7), ...stock.transfersOut, on('2026-11-01', 9)];
+    expect(october(atWeightedAverage, { ...stock, transfersOut }).flow.transferredOut).toBe(4);
+  });
+
+  // as in the first example: a count on 1 September closes no month
+  test('periodStock(counted on the first of a month) chains by what closed the month before', () => {
+    const counts = [...stock.counts.slice(0, 2), on('2026-09-01', 7), ...stock.counts.slice(2)];
+    expect(october(atWeightedAverage, { ...stock, counts }).flow.opening).toEqual([{ quantity: 20, value: 55 }]);
+  });
+
+  // nothing prices August; September closes with 20 at the 2.00 in force, not at the 3.00 of its purchases
+  test('periodStock(first count without a price) starts at the price in force of the next count', () => {
+    const silent = {
+      ...stock,
+      counts: [on('2026-08-31', 5), on('2026-09-30', 20)],
+      priceInForce: (at: number) => (at < day('2026-09-15') ? null : 2),
+    };
+    expect(october(atWeightedAverage, silent).flow.opening).toEqual([{ quantity: 20, value: 40 }]);
+  });
 });

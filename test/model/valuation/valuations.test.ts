@@ -249,3 +249,21 @@ describe('every valuation', () => {
     );
   });
 });
+
+describe('deliveries that go back', () => {
+  // 10 at 2.00, then 5 at 3.00, and those 5 went back for what they had cost: the ten stay as they came
+  test('atFifo(a whole delivery goes back) takes its layer, and leaves the price of the others', () => {
+    const stock = flow({ receipts: [receipt(10, 20), receipt(5, 15), receipt(-5, -15)], closing: 10 });
+    expect(atFifo(stock)).toMatchObject({ closing: [{ quantity: 10, value: 20 }], used: { quantity: 0, value: 0 } });
+  });
+
+  test('atFifo(never counted before) knows what was handed on only where that is nothing', () => {
+    const first = flow({ opening: null, receipts: [receipt(4, 10)], closing: 3 });
+    expect(atFifo(first).transferredOut).toEqual({ quantity: 0, value: 0 });
+    expect(atFifo({ ...first, transferredOut: 1 }).transferredOut).toBeNull();
+  });
+});
+
+test('atWeightedAverage(goods that came for nothing) is the price 0, not no price', () => {
+  expect(atWeightedAverage(flow({ receipts: [receipt(4, 0)], closing: 1 }))).toMatchObject({ price: 0 });
+});
