@@ -40,7 +40,7 @@ const menu = fc.record({
  * tax inside, discounts, a channel with a commission. Every pack holds a gram.
  */
 export const costedMenus: fc.Arbitrary<Facts> = menu.map(({ q, ingredients, bases, dishes }) => {
-  const book = new Book({ qFactor: q });
+  const book = new Book({ qFactor: q, variableCost: 0.3 });
   const bought = ingredients.map((each, index) => {
     const department = each.isPacking && index > 0 ? ('packaging' as const) : ('food' as const);
     const item = book.item('ingredient', `Ingredient ${index}`);

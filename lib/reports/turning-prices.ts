@@ -1,20 +1,22 @@
 import { nameKey } from '../core/name-key';
-import { isNear } from '../core/near';
-import { meanMargin } from '../model/mix/mean-margin';
-import type { QuadrantClass } from '../model/mix/mix-model';
-import { costsAtFlatPrice, type FlatCost, type Linear } from '../model/price-model/flat-price';
+import { rootsOf } from '../core/roots';
+import { menuAverages } from '../model/mix/menu-averages';
+import type { MixClass, MixFigures } from '../model/mix/mix-model';
+import { MIX_MODELS } from '../model/mix/mix-models';
+import { type FlatMix, flatMix, type PricedModelName } from '../model/price-model/class-axes';
+import { costsAtFlatPrice } from '../model/price-model/flat-price';
 import type { Goods, PricedItem, PriceModel } from '../model/price-model/price-model';
 import { priceNow } from '../model/price-model/price-now';
-import { pricedMix } from '../model/price-model/priced-mix';
+import { type PricedFigures, pricedMix } from '../model/price-model/priced-mix';
 
 /** Where a dish changes class if one ingredient had one price all period and nothing else moved. */
 export interface TurningPrice {
   readonly item: PricedItem;
   /** Of a kilogram, litre or piece; null where no price of it turns the dish, or the dish has no class. */
   readonly turningPrice: number | null;
-  readonly classNow: QuadrantClass | null;
+  readonly classNow: MixClass | null;
   /** On the other side of the turning price; null where there is none. */
-  readonly classBeyond: QuadrantClass | null;
+  readonly classBeyond: MixClass | null;
 }
 
 export interface TurningPrices {
@@ -26,60 +28,76 @@ export interface TurningPrices {
 }
 
 /**
- * The turning price of each dish for one ingredient, by Kasavana & Smith. Null where nothing of that name is bought.
+ * The turning price of each dish for one ingredient, by one of the models. Null where nothing of that name is bought.
  *
- * With the ingredient at a price x all period, CM_i(x) and the average A(x) are both linear in x, so the class changes at the root of one
- * linear equation CM_i(x) = A(x). Dishes that do not use it have turning prices too, since the average moves. Popularity does not move
- * with a price, nor do estimates. No turning price: the ingredient or the dish is not costed, both move alike, or the root is below zero.
+ * With the ingredient at a price x all period, margins, food-cost % and their means are linear in x, so a class changes at the root of one
+ * linear equation an axis (Kasavana & Smith: CM_i(x) = the average; Miller and Pavesic: food-cost %; Pavesic also CM_i(x) sold_i), for
+ * goal values of a quadratic; of several the root nearest to the price now at which the class does change. Dishes that do not use it have
+ * turning prices too, since the average moves. Popularity does not move with a price, nor do estimates. No turning price: the ingredient
+ * or the dish is not costed, both sides move alike, or every root is below zero.
  */
-export function turningPrices(model: PriceModel, ingredient: string): TurningPrices | null {
+export function turningPrices(
+  model: PriceModel,
+  ingredient: string,
+  by: PricedModelName = 'kasavana-smith',
+): TurningPrices | null {
   const goods = model.goods.find(({ name }) => nameKey(name) === nameKey(ingredient));
   if (!goods) return null;
   const now = priceNow(model, goods);
-  const today = pricedMix(model).items;
-  const flat = costsAtFlatPrice(model, goods.name);
-  const margins = flat.map(marginAt);
-  const average = averageOf(flat, margins);
+  const today = classesToday(model, by);
+  const mix = flatMix(costsAtFlatPrice(model, goods.name), model.venue);
   return {
     goods,
     priceNow: now,
-    items: flat.map(({ item }, index) => {
-      const classNow = today[index]?.class ?? null;
-      const margin = margins[index] ?? null;
-      const root = now === null || classNow === null || !margin || !average ? null : crossing(margin, average);
-      return {
-        item,
-        turningPrice: root,
-        classNow,
-        classBeyond: root === null || classNow === null ? null : ACROSS[classNow],
-      };
+    items: model.items.map((item, index) => {
+      const classNow = today[index] ?? null;
+      const turn = now === null || classNow === null ? null : nearestTurn(mix, index, by, now, classNow);
+      return { item, turningPrice: turn?.price ?? null, classNow, classBeyond: turn?.beyond ?? null };
     }),
   };
 }
 
-/** CM(x) = P - f(x). */
-function marginAt({ item, cost }: FlatCost): Linear | null {
-  if (cost === null || item.netPrice === null) return null;
-  return { at0: item.netPrice - cost.total.at0, slope: -cost.total.slope };
+/** The classes at the prices of the days. */
+function classesToday(model: PriceModel, by: PricedModelName): readonly (MixClass | null)[] {
+  const { popularityFactor, variableCost } = model.venue;
+  const looked = pricedMix(model).items.map(lookedAt);
+  const menu = menuAverages(looked, popularityFactor, variableCost);
+  return looked.map((figures, index) => {
+    const isClassed = figures !== null && menu !== null && model.items[index]?.hasDays;
+    return isClassed ? MIX_MODELS[by].classOf(figures, menu) : null;
+  });
 }
 
-/** A(x): both of its coefficients are portion-weighted means, as the mean margin is one. */
-function averageOf(flat: readonly FlatCost[], margins: readonly (Linear | null)[]): Linear | null {
-  const mean = (of: keyof Linear): number | null =>
-    meanMargin(flat.map(({ item }, index) => ({ sold: item.sold, margin: margins[index]?.[of] ?? null })));
-  const [at0, slope] = [mean('at0'), mean('slope')];
-  return at0 === null || slope === null ? null : { at0, slope };
+function lookedAt({ item, netPrice, margin, food }: PricedFigures): MixFigures | null {
+  if (margin === null || netPrice === null || food === null) return null;
+  return { sold: item.sold, expected: item.expected, margin, netPrice, food, labour: null };
 }
 
-/** The price at which two linear figures meet; null where they move alike, or only meet below zero. */
-function crossing(one: Linear, other: Linear): number | null {
-  if (isNear(one.slope, other.slope)) return null;
-  const root = (one.at0 - other.at0) / (other.slope - one.slope);
-  return root >= 0 ? root + 0 : null;
+/** The root nearest to the price now across which the class changes, and the class on its far side. */
+function nearestTurn(
+  mix: FlatMix,
+  index: number,
+  by: PricedModelName,
+  now: number,
+  classNow: MixClass,
+): { readonly price: number; readonly beyond: MixClass } | null {
+  const roots = mix
+    .axesOf(index, by)
+    .flatMap(rootsOf)
+    .filter((root) => root >= 0)
+    .sort((a, b) => a - b);
+  const classAt = (x: number): MixClass | null => {
+    const [figures, menu] = [mix.figuresAt(index, x), mix.menuAt(x)];
+    return figures && menu && MIX_MODELS[by].classOf(figures, menu);
+  };
+  const sides = roots.flatMap((price, at) => {
+    const below = classAt((price + (roots[at - 1] ?? 0)) / 2);
+    const above = classAt((price + (roots[at + 1] ?? 2 * price + 1)) / 2);
+    return below === null || above === null || below === above ? [] : [{ price: price + 0, below, above }];
+  });
+  const [turn] = sides.sort((a, b) => Math.abs(a.price - now) - Math.abs(b.price - now));
+  if (!turn) return null;
+  const [near, far] = turn.price >= now ? [turn.below, turn.above] : [turn.above, turn.below];
+  // where it stands on the line today, prices of the days and one flat price may lie on two sides of it
+  return { price: turn.price, beyond: far === classNow ? near : far };
 }
-
-/** The class as popular as now, on the other side of the average. */
-const ACROSS: Readonly<Record<QuadrantClass, QuadrantClass>> = {
-  ...{ star: 'plowhorse', plowhorse: 'star' },
-  ...{ puzzle: 'dog', dog: 'puzzle' },
-};

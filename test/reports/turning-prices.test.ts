@@ -2,10 +2,12 @@ import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
 import { costPeriod } from '@/lib/model/costed-period';
 import type { Facts } from '@/lib/model/facts';
+import { MIX_MODELS } from '@/lib/model/mix/mix-models';
+import { PRICED_MODELS, type PricedModelName } from '@/lib/model/price-model/class-axes';
 import { costSlopes } from '@/lib/model/price-model/flat-price';
 import { priceModelOf } from '@/lib/model/price-model/price-model-of';
 import { pricedMix } from '@/lib/model/price-model/priced-mix';
-import { menuMix } from '@/lib/reports/menu-mix';
+import { type MenuMix, type MixItem, menuMix } from '@/lib/reports/menu-mix';
 import { turningPrices } from '@/lib/reports/turning-prices';
 import { Book, days } from '../books';
 import { editedFacts, pricedBooks } from '../edited-facts';
@@ -113,6 +115,62 @@ describe('turningPrices', () => {
     expect(found).toBeGreaterThan(50);
   });
 });
+
+/** What each model asks of an item less what it is held against, from the menu mix itself. */
+const AXES: Readonly<Record<PricedModelName, readonly ((mix: MenuMix, item: MixItem) => number)[]>> = {
+  'kasavana-smith': [(mix, item) => (item.margin ?? Number.NaN) - (mix.thresholds.margin ?? Number.NaN)],
+  miller: [(mix, item) => (mix.totals.foodCost ?? Number.NaN) - (item.foodCost ?? Number.NaN)],
+  pavesic: [
+    (mix, item) => (mix.totals.foodCost ?? Number.NaN) - (item.foodCost ?? Number.NaN),
+    (mix, item) => (item.contribution ?? Number.NaN) - (mix.totals.margin ?? Number.NaN) / mix.items.length,
+  ],
+  'goal-value': [
+    ({ totals, items }, item) => {
+      const goal = (foodCost: number, sold: number, price: number) =>
+        (1 - foodCost) * sold * price * (1 - 0.3 - foodCost);
+      const own = goal(item.foodCost ?? Number.NaN, item.sold, item.netPrice ?? Number.NaN);
+      const menu = goal(totals.foodCost ?? Number.NaN, totals.sold / items.length, totals.costedRevenue / totals.sold);
+      return own - menu;
+    },
+  ],
+};
+
+test.each(PRICED_MODELS)(
+  'turningPrices(generated menus, %s) are where an axis of the mix of edited facts is zero',
+  (by) => {
+    let found = 0;
+    fc.assert(
+      fc.property(costedMenus, fc.nat(), (facts, pick) => {
+        const period = costPeriod(facts, BOOK_DAYS);
+        const model = priceModelOf(period, null);
+        const all = model.goods.flatMap(({ name }) => {
+          const { items = [] } = turningPrices(model, name, by) ?? {};
+          return items.flatMap((row) => (row.turningPrice ? [{ ...row, goods: name, at: row.turningPrice }] : []));
+        });
+        const row = all[pick % Math.max(1, all.length)];
+        if (!row) return;
+        const target = { of: 'ingredient', name: row.goods } as const;
+        const mixAt = (price: number): readonly [MenuMix, MixItem] => {
+          const edited = editedFacts(facts, [{ target, step: { how: 'flat', to: price } }], period.things);
+          const mix = menuMix(costPeriod(edited, BOOK_DAYS), { section: null, model: MIX_MODELS[by], resamples: 0 });
+          return [mix, mix.items.find(({ item }) => item === row.item.name) ?? expect.unreachable()];
+        };
+        const [low, high] = [row.at * 0.999, row.at * 1.001];
+        const classes = [mixAt(low)[1].class, mixAt(high)[1].class];
+        const crossed = AXES[by].filter((axis) => axis(...mixAt(low)) * axis(...mixAt(high)) < 0);
+        if (crossed.length === 0) return; // its slope is lost in the rounding of the figures
+        found += 1;
+        expect(classes, row.item.name).toContain(row.classBeyond);
+        expect(classes[0]).not.toBe(classes[1]);
+        const zeros = crossed.map((axis) => bisected((price) => axis(...mixAt(price)), low, high));
+        const nearest = zeros.sort((a, b) => Math.abs(a - row.at) - Math.abs(b - row.at))[0] ?? Number.NaN;
+        expectNear(row.at, nearest, `${row.item.name} by ${row.goods}`);
+      }),
+      { ...RUNS, numRuns: RUNS.numRuns / 4 },
+    );
+    expect(found).toBeGreaterThan(12);
+  },
+);
 
 const overAverage = (facts: Facts, name: string): number => {
   const mix = menuMix(costPeriod(facts, BOOK_DAYS), { section: null, resamples: 0 });

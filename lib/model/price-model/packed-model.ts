@@ -6,7 +6,7 @@ import { packTable, unpackTable } from './packed-table';
 import type { Goods, PricedItem, PriceModel, Take } from './price-model';
 
 /** Changes whenever the bytes mean something else, so that nothing old is read as new. */
-export const PACKED_FORMAT = 1;
+export const PACKED_FORMAT = 2;
 
 /** Where a price model comes from: what the amounts of its lines were made of, and what was served (node * segments + segment). */
 export interface ModelSource {

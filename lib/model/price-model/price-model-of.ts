@@ -23,9 +23,9 @@ export function priceModelOf(
   section: string | null,
   paid: ReadonlyMap<ItemId, Goods['paid']> = pricesPaid(period),
 ): PriceModel {
-  const { currency, locale, qFactor, popularityFactor, targetFoodCost, priceStep } = period.venue;
+  const { currency, locale, qFactor, popularityFactor, targetFoodCost, variableCost, priceStep } = period.venue;
   return {
-    venue: { currency, locale, qFactor, popularityFactor, targetFoodCost, priceStep },
+    venue: { currency, locale, qFactor, popularityFactor, targetFoodCost, variableCost, priceStep },
     segments: period.segments.count,
     lines: period.lines,
     prices: period.prices,

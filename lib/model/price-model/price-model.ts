@@ -26,6 +26,7 @@ export interface PricedVenue {
   readonly qFactor: number;
   readonly popularityFactor: number;
   readonly targetFoodCost: number | null;
+  readonly variableCost: number | null;
   /** Menu prices are multiples of it; null where the venue states none. */
   readonly priceStep: number | null;
 }
