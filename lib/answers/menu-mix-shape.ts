@@ -41,6 +41,8 @@ export const menuMixShape = z.strictObject({
   /** How the venue writes figures and dates (BCP 47). */
   locale: z.string(),
   section: z.string().nullable(),
+  /** Set menus in a section of their own, or spread over their courses. */
+  setMenus: z.enum(['section', 'spread']),
   tradingDays: z.number(),
   resamples: z.number().nullable(),
   thresholds: z.strictObject({

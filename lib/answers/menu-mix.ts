@@ -1,7 +1,7 @@
 import { dayText } from '../core/days';
 import { openDatabase } from '../db/database';
 import { moneyText } from '../format/money-text';
-import { noSuchModel, noSuchSection } from '../format/words/problems';
+import { noSuchModel, noSuchSection, noSuchSetMenus } from '../format/words/problems';
 import { listOf } from '../model/allergens/allergen-lists';
 import type { ItemId } from '../model/facts';
 import { type Advice, advice } from '../model/mix/advice';
@@ -25,6 +25,8 @@ export interface MenuMixAsked {
   readonly month: string;
   readonly section: string | null;
   readonly model: string | null;
+  /** section (where nothing is said) or spread. */
+  readonly setMenus?: string | null;
 }
 
 /** Names of sales that wait, as many as a sentence holds. */
@@ -34,6 +36,8 @@ const LARGEST = 3;
 export async function menuMixAnswer(asker: Asker, asked: MenuMixAsked): Promise<Answered<MenuMixAnswer>> {
   const model = askedModel(asked.model);
   if (model === null) return refused(400, noSuchModel(asked.model ?? '', Object.keys(MIX_MODELS)));
+  const setMenus = asked.setMenus ?? 'section';
+  if (setMenus !== 'section' && setMenus !== 'spread') return refused(400, noSuchSetMenus(setMenus));
   const db = await openDatabase();
   const venue = await askedVenue(db, asker, asked.venue);
   if (!venue.ok) return venue;
@@ -46,7 +50,7 @@ export async function menuMixAnswer(asker: Asker, asked: MenuMixAsked): Promise<
   const sections = sectionsOf(now.things);
   const section = spelledSection(sections, asked.section);
   if (section === undefined) return refused(404, noSuchSection(asked.section ?? '', sections));
-  const mix = keptMix(now, before, section, model);
+  const mix = keptMix(now, before, section, model, setMenus);
   return answered(written(mix, period.name, advice(now, mix.items, listOf(now.venue))));
 }
 
@@ -92,6 +96,7 @@ function written(mix: MenuMix, month: string, advised: ReadonlyMap<ItemId, Advic
     currency,
     locale,
     section: mix.section,
+    setMenus: mix.setMenus,
     tradingDays: mix.tradingDays,
     resamples: mix.resamples,
     thresholds: {

@@ -100,6 +100,7 @@ export function openApi(more: Readonly<Record<string, object>> = {}): object {
           VENUE,
           MONTH,
           inQuery('section', 'One section of the menu; left out: the whole menu.'),
+          inQuery('setMenus', 'section (where nothing is said), or spread: over their courses.'),
           inQuery('model', 'kasavana-smith (where none is named), miller, pavesic, goal-value or labour.'),
           FORMAT,
         ],

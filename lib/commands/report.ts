@@ -68,6 +68,7 @@ const OPTIONS = {
   to: { type: 'string' },
   section: { type: 'string' },
   model: { type: 'string' },
+  'set-menus': { type: 'string' },
   by: { type: 'string' },
   ingredient: { type: 'string' },
   price: { type: 'string', multiple: true },
@@ -87,6 +88,7 @@ interface Asked {
   readonly month: string | null;
   readonly section: string | null;
   readonly model: string | null;
+  readonly setMenus: string | null;
   readonly portions: number | null;
   readonly batches: number | null;
   readonly covers: number | null;
@@ -197,6 +199,7 @@ function readArguments() {
   if (values.date !== undefined && values.day !== undefined) throw wrongUse(dayTwice);
   const asked = {
     ...{ venue, item, date: values.date ?? values.day ?? null, month, channel, section, model },
+    ...{ setMenus: values['set-menus'] ?? null },
     portions: numberAfter('portions', values.portions),
     batches: numberAfter('batches', values.batches),
     covers: numberAfter('covers', values.covers),

@@ -55,6 +55,8 @@ export const ISSUE_CODES = [
   'few-trading-days', // fewer than 14: no certainty. facts: days
   'not-classed', // on sale on too few days. facts: days, needed
   'sales-waiting', // sold under names that nobody knows. facts: names (how many), rows, portions, largest[], share of all portions
+  'set-menu-not-spread', // its sales stay with it: what its courses cost or brought alone is not its own. facts: portions
+  'course-estimated', // its part of set menus is taken from its plate cost: it has no price alone
   'no-sales', // nothing sold in the period
   'no-variable-cost', // goal values ask for the venue's stated variable cost
   'year-short', // about: the first day with sales, later than the first of the twelve months. facts: from

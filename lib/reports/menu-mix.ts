@@ -14,6 +14,7 @@ import type { MenuAverages, MixClass, MixModel, ModelName } from '../model/mix/m
 import { mixTotals } from '../model/mix/mix-totals';
 import { type ClassedItem, RESAMPLES, sectionMix } from '../model/mix/section-mix';
 import { verdict } from '../model/mix/settled';
+import { type SetMenus, spreadSetMenus } from '../model/mix/spread-set-menus';
 import { itemSection } from '../model/offered';
 import { issuesOf } from '../model/reached';
 import { mostTouchedFirst } from '../model/touched';
@@ -66,6 +67,7 @@ export interface MenuMix {
   /** By which the items are classed. */
   readonly model: ModelName;
   readonly section: string | null;
+  readonly setMenus: SetMenus;
   readonly tradingDays: number;
   readonly resamples: number | null;
   readonly thresholds: {
@@ -106,6 +108,8 @@ export interface MenuMix {
 }
 
 export interface MenuMixOptions {
+  /** Set menus in a section of their own where nothing is said; spread: portions, revenue and cost among their courses. */
+  readonly setMenus?: SetMenus;
   /** Menu section; null is the whole menu: items of department food that are not set menus. */
   readonly section: string | null;
   /** The model by which items are classed; Kasavana & Smith's where nothing is said. */
@@ -119,7 +123,9 @@ export interface MenuMixOptions {
 /**
  * What sells and what leaves, and how sure that is: shares, margins and a model's classes of a section's items over all channels. Most contribution first; items without a margin after them, most sold first.
  */
-export function menuMix(period: CostedPeriod, options: MenuMixOptions): MenuMix {
+export function menuMix(stated: CostedPeriod, options: MenuMixOptions): MenuMix {
+  const { setMenus = 'section' } = options;
+  const { period, issues } = setMenus === 'spread' ? spreadSetMenus(stated) : { period: stated, issues: [] };
   const { section, previous, model = KASAVANA_SMITH, resamples = RESAMPLES } = options;
   const mix = sectionMix(period, section, model, resamples);
   const totals = mixTotals(mix.items);
@@ -132,6 +138,7 @@ export function menuMix(period: CostedPeriod, options: MenuMixOptions): MenuMix 
     period: period.range,
     model: model.name,
     section,
+    setMenus,
     tradingDays: days,
     resamples: mix.resamples,
     thresholds: {
@@ -149,12 +156,13 @@ export function menuMix(period: CostedPeriod, options: MenuMixOptions): MenuMix 
     items: mix.items.map((item) => mixItem(item, totals.sold, previous)).sort(mostLeftFirst),
     issues: mostTouchedFirst(period, mix.items, issuesOf(period, nodes), [
       ...waitingIssues(period.venue.name, period.waiting, portionsSold(period.things)),
+      ...issues,
       ...modelIssues(period.venue.name, model.name, period.venue),
       ...(model.asksLabour ? labourIssues(period, nodes) : []),
       ...sectionIssues(section ?? period.venue.name, mix.items.length, days, period.waiting.rows > 0),
       ...mix.items.flatMap((item) => revenueIssues(item.thing.name, item)),
       ...mix.items.flatMap((item) => classIssues(item.thing.name, item.daysOnSale, days)),
-      ...(section === null ? portionsAboveCovers(period) : []),
+      ...(section === null ? portionsAboveCovers(stated) : []),
     ]),
   };
 }

@@ -96,6 +96,7 @@ export const october: MenuMixAnswer = {
   currency: 'EUR',
   locale: 'en-IE',
   section: null,
+  setMenus: 'section',
   tradingDays: 31,
   resamples: 2000,
   thresholds: {

@@ -134,6 +134,10 @@ const SENTENCES: Readonly<Record<IssueCode, (about: string, facts: Facts) => str
     `${about} was on sale on ${counted(one(f, 'days'), 'day', 'days')} of at least ${one(f, 'needed')} that a class needs.`,
   'sales-waiting': (_, f) =>
     `${sold(f)} under ${counted(one(f, 'names'), 'name', 'names')} that nothing here has, and ${f.portions === 1 ? 'is' : 'are'} in no figure: ${namesWaiting(f)}. Write ${f.names === 1 ? 'it' : 'them'} into menu.csv or recipes.csv as the till spells ${f.names === 1 ? 'it' : 'them'}.`,
+  'set-menu-not-spread': (about, f) =>
+    `${counted(one(f, 'portions'), 'portion', 'portions')} of ${about} stay in its own section: its courses have to be dishes, by the portion, with prices of their own, and cost together what it costs. Mend its lines in recipe_lines.csv or their prices in menu.csv.`,
+  'course-estimated': (about) =>
+    `${about} has no price of its own, so its part of set menus is estimated from its plate cost and the target food cost. Give it a price in menu.csv.`,
   'no-sales': (about) => `Nothing was sold in ${about}. Load sales.csv for these days.`,
   'no-variable-cost': (about) =>
     `Goal values ask for what a portion costs beside food and labour. State variable_cost_pct of ${about} in venue.csv.`,

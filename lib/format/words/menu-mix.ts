@@ -1,14 +1,17 @@
+import type { ModelName } from '../../model/mix/mix-model';
 import { PROVISIONAL_BELOW } from '../../model/mix/mix-totals';
 import { figure, perCent } from '../figures';
 import { type Purse, wholeMoney } from '../money';
 import { periodName } from '../periods';
 import { capital, figurePart, namePart, type Part, type Phrase } from '../phrase';
 import { countWord, portions, portionsFigure } from '../portions';
-import { isOnTheLine, MODEL_SOURCE, type Standing } from './classes';
+import { isOnTheLine, MODEL_SOURCES, type Standing } from './classes';
 import { shortNames } from './short-names';
 
 /** What the sentences of the menu mix are made from; a MenuMixAnswer has it all. */
 export interface MixFigures {
+  readonly model: ModelName;
+  readonly setMenus: 'section' | 'spread';
   readonly month: string;
   readonly section: string | null;
   readonly currency: string;
@@ -172,8 +175,9 @@ export function mixSentences(mix: MixFigures, telling: Telling): Phrase {
 export function mixBasis(mix: MixFigures, { locale }: Telling): readonly string[] {
   const days = mix.tradingDays === 1 ? 'business day' : 'business days';
   return [
-    MODEL_SOURCE,
+    MODEL_SOURCES[mix.model],
     mix.section === null ? 'whole menu, sections by shape' : `section ${mix.section}, averages of its own`,
+    ...(mix.setMenus === 'spread' ? ['set menus spread over their courses'] : []),
     'achieved prices, net',
     `${figure(mix.tradingDays, locale, 0)} ${days} with sales`,
     costsBy(mix.totals, locale),

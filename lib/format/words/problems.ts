@@ -101,6 +101,13 @@ export function notOnSale(name: string, period: string): ProblemWords {
   };
 }
 
+export function noSuchSetMenus(asked: string): ProblemWords {
+  return {
+    title: 'No such way with set menus',
+    detail: `Set menus stand in a “section” of their own, or are “spread” over their courses, not “${asked}”.`,
+  };
+}
+
 export function noSuchModel(name: string, known: readonly string[]): ProblemWords {
   return {
     title: 'No such model',

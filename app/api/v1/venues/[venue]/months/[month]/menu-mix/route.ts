@@ -7,10 +7,11 @@ import { onlyGet, optionsOfGet } from '../../../../../not-served';
 import { respond } from '../../../../../respond';
 
 export async function GET(request: Request, params: PeriodParams): Promise<Response> {
-  const asked = await askedOf(request, params);
+  const setMenus = new URL(request.url).searchParams.get('setMenus');
+  const asked = { ...(await askedOf(request, params)), setMenus };
   return respond(
     request,
-    () => withOptions(request, ['section', 'model', 'format'], () => menuMixAnswer(currentAsker(), asked)),
+    () => withOptions(request, ['section', 'model', 'setMenus', 'format'], () => menuMixAnswer(currentAsker(), asked)),
     menuMixFile,
   );
 }
