@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { PRICED_MODELS } from '../model/price-model/class-axes';
 import { atStakeShape } from './at-stake-shape';
 import { costLineShape, dishCostShape } from './dish-cost-shape';
 import { dishCostsShape } from './dish-costs-shape';
@@ -166,7 +167,14 @@ export function openApi(more: Readonly<Record<string, object>> = {}): object {
       },
       '/venues/{venue}/months/{month}/turning-prices': get(
         'At which price of an ingredient each dish changes class, if nothing else moves.',
-        [VENUE, MONTH, { ...inQuery('ingredient', 'Name of what is bought.'), required: true }, WHOLE_MENU, FORMAT],
+        [
+          VENUE,
+          MONTH,
+          { ...inQuery('ingredient', 'Name of what is bought.'), required: true },
+          inQuery('model', `${PRICED_MODELS.join(', ')}; left out: the first.`),
+          WHOLE_MENU,
+          FORMAT,
+        ],
         turningPricesShape,
       ),
       '/venues/{venue}/dishes/{item}/cost': get(

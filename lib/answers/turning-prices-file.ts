@@ -19,7 +19,7 @@ export function turningPricesFile(answer: TurningPricesAnswer): ReportFile {
   return {
     name: 'turning-prices',
     currency: answer.currency,
-    basis: fileBasis(answer, turningBasis(answer.ingredient, answer.unit, answer.section)),
+    basis: fileBasis(answer, turningBasis(answer.ingredient, answer.unit, answer.section, answer.model)),
     issues: answer.issues.map(({ text }) => text),
     sheets: [reportSheet('turning prices', COLUMNS, answer.items)],
   };

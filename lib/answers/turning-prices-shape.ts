@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { PRICED_MODELS } from '../model/price-model/class-axes';
 import { issueShape, moneyShape } from './common-shape';
 import { mixClassShape } from './menu-mix-shape';
 
@@ -10,7 +11,7 @@ export const turningPricesShape = z.strictObject({
   currency: z.string(),
   locale: z.string(),
   section: z.string().nullable(),
-  model: z.literal('kasavana-smith'),
+  model: z.enum(PRICED_MODELS),
   ingredient: z.string(),
   unit: z.enum(['kg', 'l', 'piece']),
   priceNow: moneyShape.nullable(),

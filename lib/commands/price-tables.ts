@@ -69,7 +69,7 @@ export function priceChangeTable(answer: PriceChangeAnswer): string {
 
 /** Turning prices for a terminal. */
 export function turningPricesTable(answer: TurningPricesAnswer): string {
-  const { ingredient, unit, section } = answer;
+  const { ingredient, unit, section, model } = answer;
   const { amount } = cells(answer);
   const rows = answer.items.map((row) => [
     row.item,
@@ -78,7 +78,7 @@ export function turningPricesTable(answer: TurningPricesAnswer): string {
     amount(row.priceNow),
     amount(row.turningPrice),
   ]);
-  const basis = turningBasis(ingredient, unit, section).join(' · ');
+  const basis = turningBasis(ingredient, unit, section, model).join(' · ');
   const heads = turningHeads(currencySign(answer), unit);
   return `${basis}\n\n${textTable(columns(heads, 3), rows)}${issueLines(answer.issues)}`;
 }

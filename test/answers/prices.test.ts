@@ -193,6 +193,26 @@ describe('turning-prices', () => {
     }
   });
 
+  test.each(['miller', 'pavesic'])('GET turning-prices?model=%s has its classes', async (model) => {
+    const query = `?ingredient=${encodeURIComponent(COUVERTURE)}&model=${model}`;
+    const answer = turningPricesShape.parse(await (await turning(query)).json());
+    const asked = { venue: null, month: '2026-10', section: null, model };
+    const mix = await menuMixAnswer(currentAsker(), asked);
+    if (!mix.ok) throw new Error(mix.problem.detail);
+    expect(answer.model).toBe(model);
+    const classes = new Map(mix.answer.items.map((row) => [row.item, row.class]));
+    expect(new Map(answer.items.map(({ item, classNow }) => [item, classNow]))).toEqual(
+      new Map([...classes].sort(([a], [b]) => (a < b ? -1 : 1))),
+    );
+    const flags = [...IN_OCTOBER, '--ingredient', COUVERTURE, '--model', model, '--json'];
+    expect(JSON.parse((await report('turning-prices', ...flags)).stdout)).toEqual(answer);
+  });
+
+  test('GET turning-prices?model=labour is refused, since work does not move with a price', async () => {
+    const { status, fields } = await problemOf(await turning('?ingredient=x&model=labour'));
+    expect([status, fields[0]?.name]).toEqual([400, 'model']);
+  });
+
   test('GET turning-prices of nothing, or of what nobody buys, is refused with names that are like it', async () => {
     expect(await problemOf(await turning(''))).toMatchObject({ status: 400, fields: [{ name: 'ingredient' }] });
     const { status, detail } = await problemOf(await turning('?ingredient=couverture'));

@@ -41,7 +41,8 @@ ${PERIODS}
                    "menu:DISH:14.50", "section:NAME:+0.50", "menu:+4%"; each acts on what those before it left
   --edits JSON     the same as a JSON list, as POST price-change takes it
   --set-menus WHERE  section (where nothing is said) or spread: over their courses, portions, revenue and cost (menu-mix)
-  --model NAME     by which menu-mix classes: kasavana-smith (where none is named), miller, pavesic, goal-value or labour
+  --model NAME     by which menu-mix classes: kasavana-smith (where none is named), miller, pavesic, goal-value or labour;
+                   turning-prices has all but the last
   --section NAME   one section of the menu (menu-mix, models, year); left out: the whole menu
   --venue NAME     which venue; needed where there are several
   --json           the same answer as over HTTP

@@ -1,18 +1,26 @@
+import type { ModelName } from '../../model/mix/mix-model';
+import { MODEL_SOURCE, MODEL_SOURCES } from './classes';
+
 /** What the figures of a change of prices stand on, for files and terminals. */
 export function priceChangeBasis(edits: readonly string[], section: string | null): readonly string[] {
   return [
     section === null ? 'whole menu, without set menus and drinks' : `section ${section}`,
     edits.length === 0 ? 'no price changed' : `changed: ${edits.join('; ')}`,
     'every other price and all portions as they were',
-    'classes by Kasavana & Smith (1982)',
+    MODEL_SOURCE,
   ];
 }
 
-export function turningBasis(ingredient: string, unit: string, section: string | null): readonly string[] {
+export function turningBasis(
+  ingredient: string,
+  unit: string,
+  section: string | null,
+  model: ModelName,
+): readonly string[] {
   return [
     section === null ? 'whole menu, without set menus and drinks' : `section ${section}`,
     `${ingredient} at one price all period, a ${unit}; every other price and all portions as they were`,
-    'classes by Kasavana & Smith (1982)',
+    MODEL_SOURCES[model],
   ];
 }
 

@@ -10,13 +10,13 @@ import { onlyGet, optionsOfGet } from '../../../../../not-served';
 import { respond } from '../../../../../respond';
 
 export async function GET(request: Request, params: PeriodParams): Promise<Response> {
-  const { venue, month, section } = await askedOf(request, params);
+  const { venue, month, section, model } = await askedOf(request, params);
   const ingredient = new URL(request.url).searchParams.get('ingredient');
   const question = async (): Promise<Answered<TurningPricesAnswer>> => {
-    if (ingredient !== null) return turningPricesAnswer(currentAsker(), { venue, month, section, ingredient });
+    if (ingredient !== null) return turningPricesAnswer(currentAsker(), { venue, month, section, model, ingredient });
     return refused(400, ingredientAsked, [{ name: 'ingredient', value: null, text: ingredientAsked.detail }]);
   };
-  const options = ['ingredient', 'section', 'format'];
+  const options = ['ingredient', 'section', 'model', 'format'];
   return respond(request, () => withOptions(request, options, question), turningPricesFile);
 }
 
