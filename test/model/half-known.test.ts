@@ -87,4 +87,22 @@ describe('lineCount', () => {
     book.menu(dish, 9);
     expect(counted(book, dish)).toEqual({ lines: 0, missing: 0 });
   });
+
+  // packed from the 16th on: before it, taking a course away asks for nothing more
+  test('lineCount(a channel in which a course is not packed yet) counts what it takes anywhere', () => {
+    const book = new Book();
+    const leaf = book.ingredient('Leaf', 'each', null);
+    const box = book.ingredient('Box', 'each', null, { department: 'packaging' });
+    const plate = book.dish('Plate', {}, [1, 'each', leaf]);
+    book.recipe(plate, { from: '2026-10-16' }, [1, 'each', leaf], [1, 'each', box, { channel: 'takeaway' }]);
+    const set = book.item('set_menu', 'Set');
+    book.recipe(set, {}, [1, 'each', plate]);
+    book.menu(set, 20);
+    const period = costPeriod(book.facts(), days('2026-10'));
+    const node = period.nodeOf.get(set) ?? -1;
+    expect([0, 1].map((segment) => lineCount(period, node, segment, 'takeaway'))).toEqual([
+      { lines: 1, missing: 1 },
+      { lines: 2, missing: 2 },
+    ]);
+  });
 });

@@ -37,6 +37,24 @@ describe('portionsAboveCovers', () => {
     expect(portionsAboveCovers(tables(two, ['tart', 12], ['ice', 9]))).toEqual([issue(21, 2)]);
   });
 
+  test('portionsAboveCovers(a section of which nothing was on the menu) allows its own only where it was served', () => {
+    const served = (sold: number) => {
+      const book = new Book();
+      const sugar = book.ingredient('Sugar', 'g', 0.01);
+      const tart = book.dish('Tart', { section: 'Plates' }, [10, 'g', sugar]);
+      const ice = book.dish('Ice', { section: 'Ices' }, [10, 'g', sugar]);
+      book.menu(tart, 9);
+      book.menu(ice, 9, { from: '2026-10-20' });
+      book.cover('2026-10-05', 10);
+      book.sell(tart, '2026-10-05', 12, 108);
+      if (sold > 0) book.sell(ice, '2026-10-05', sold, 9 * sold);
+      return portionsAboveCovers(costPeriod(book.facts(), days('2026-10')));
+    };
+    expect(served(0)).toEqual([issue(12, 1)]);
+    expect(served(8)).toEqual([]);
+    expect(served(9)).toEqual([issue(21, 2)]);
+  });
+
   test('portionsAboveCovers(one section, however it is written, or none) allows one a guest', () => {
     expect(portionsAboveCovers(tables(['Plates', 'plates '], ['tart', 6], ['ice', 5]))).toEqual([issue(11, 1)]);
     expect(portionsAboveCovers(tables([null, null], ['tart', 6], ['ice', 5]))).toEqual([issue(11, 1)]);
