@@ -126,6 +126,21 @@ describe('costPeriod: by-products', () => {
     expect(costOn(book.facts(), dish)).toBeCloseTo(1, 12);
   });
 
+  test('costPeriod(a credit that a new version of its maker changes) holds from that day', () => {
+    const book = new Book();
+    const flour = book.ingredient('Flour', 'g', 0.01);
+    const trim = book.component('Trimmings', {});
+    const made = (credit: number) => [300, 'g', trim, { byProductCredit: credit }] as const;
+    const brownie = book.item('component', 'Brownie');
+    book.recipe(brownie, { yields: [20, 'each'] }, [1000, 'g', flour], made(0.005));
+    book.recipe(brownie, { yields: [20, 'each'], from: '2026-10-12' }, [1000, 'g', flour], made(0.008));
+    const cup = book.dish('Cup', {}, [30, 'g', trim]);
+    book.menu(cup, 6);
+    expect(costOn(book.facts(), cup, '2026-10-11')).toBeCloseTo(0.15, 12);
+    expect(costOn(book.facts(), cup, '2026-10-12')).toBeCloseTo(0.24, 12);
+    expect(codes(book)).toEqual([]);
+  });
+
   test('costPeriod(two recipes that say different credits on one day) is an issue, and neither holds', () => {
     const { book, flour, trim, plate, cup } = bakery(1.5);
     const made = [300, 'g', trim, { byProductCredit: 0.01 }] as const; // 3.00 a tray
