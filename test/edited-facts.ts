@@ -19,6 +19,8 @@ export const pricedBooks: fc.Arbitrary<Facts> = acyclicBooks.map((facts) => ({
   ingredientVersions: facts.ingredientVersions.map((version) => ({
     ...version,
     productGroup: version.item % 2 === 0 ? 'Chocolate' : 'Dairy',
+    // what changes on the way, changes its department too
+    ...(version.validFrom === null ? {} : { department: version.item % 2 === 0 ? 'packaging' : 'food' }),
   })),
   recipeVersions: facts.recipeVersions.map((version) => ({
     ...version,

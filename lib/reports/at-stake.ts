@@ -1,6 +1,7 @@
 import { byText } from '../core/grouped';
 import { nameKey } from '../core/name-key';
 import type { Goods, PriceModel } from '../model/price-model/price-model';
+import { tableAt } from '../model/price-model/price-table';
 import { eachReached } from '../model/price-model/reached-goods';
 
 /** What is added up: each ingredient by itself, by product group, or by whose offer was in force. */
@@ -81,18 +82,19 @@ function spendBy(model: PriceModel, by: AtStakeBy): ReadonlyMap<string, Spend> {
   const { prices, segments, venue } = model;
   const spent = new Map<string, Spend>();
   for (const goods of model.goods) {
-    const table = goods.isPackaging ? prices.packaging : prices.food;
-    const q = goods.isPackaging ? 1 : 1 + venue.qFactor;
     for (let segment = 0; segment < segments; segment++) {
       const name = nameOf(goods, segment, by);
       if (name === undefined) continue;
-      const money = (goods.need[segment] as number) * (table[goods.node * segments + segment] as number) * q;
+      const table = tableAt(model, goods, segment);
+      const isFood = table === 'food';
+      const price = prices[table][goods.node * segments + segment] as number;
+      const money = (goods.need[segment] as number) * price * (isFood ? 1 + venue.qFactor : 1);
       const before = spent.get(keyOf(name)) ?? { name, all: 0, food: 0, isFood: false };
       spent.set(keyOf(name), {
         ...before,
         all: before.all + money,
-        food: before.food + (goods.isPackaging ? 0 : money),
-        isFood: before.isFood || !goods.isPackaging,
+        food: before.food + (isFood ? money : 0),
+        isFood: before.isFood || isFood,
       });
     }
   }

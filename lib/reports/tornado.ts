@@ -3,6 +3,7 @@ import { nameKey } from '../core/name-key';
 import { downward } from '../model/passes';
 import { spokenAmount } from '../model/price-model/edits';
 import type { Goods, PriceModel } from '../model/price-model/price-model';
+import { tableAt } from '../model/price-model/price-table';
 
 /** Two prices of a kilogram, litre or piece. */
 export interface PriceRange {
@@ -72,13 +73,15 @@ function paidRange(goods: Goods): PriceRange | null {
   return goods.paid && { lowest: goods.paid.lowest * spoken, highest: goods.paid.highest * spoken };
 }
 
-function changeAt({ prices, segments, venue }: PriceModel, goods: Goods, need: Float64Array, price: number): number {
-  const table = goods.isPackaging ? prices.packaging : prices.food;
-  const q = goods.isPackaging ? 1 : 1 + venue.qFactor;
+function changeAt(model: PriceModel, goods: Goods, need: Float64Array, price: number): number {
+  const { prices, segments, venue } = model;
   let change = 0;
   goods.suppliers.forEach((supplier, segment) => {
+    if (supplier === null) return;
     const cell = goods.node * segments + segment;
-    if (supplier !== null) change -= (need[cell] as number) * q * (price - (table[cell] as number));
+    const table = tableAt(model, goods, segment);
+    const q = table === 'food' ? 1 + venue.qFactor : 1;
+    change -= (need[cell] as number) * q * (price - (prices[table][cell] as number));
   });
   return change + 0;
 }

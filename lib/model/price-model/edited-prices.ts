@@ -1,6 +1,7 @@
 import type { UnitCosts } from '../costed-period';
 import { type PriceEdit, spokenAmount, stepped, touchesGoods, touchesItem } from './edits';
 import type { Listing, PricedItem, PriceModel } from './price-model';
+import { tableAt } from './price-table';
 
 /** The prices of what is bought, with some edits made. */
 export function editedPrices(model: PriceModel, edits: readonly PriceEdit[]): UnitCosts {
@@ -8,10 +9,10 @@ export function editedPrices(model: PriceModel, edits: readonly PriceEdit[]): Un
   const packaging = model.prices.packaging.slice();
   for (const edit of edits) {
     for (const goods of model.goods) {
-      const table = goods.isPackaging ? packaging : food;
       for (let segment = 0; segment < model.segments; segment++) {
         if (!touchesGoods(edit, goods, segment)) continue;
         const cell = goods.node * model.segments + segment;
+        const table = tableAt(model, goods, segment) === 'packaging' ? packaging : food;
         table[cell] = stepped(table[cell] as number, edit.step, spokenAmount(goods));
       }
     }

@@ -3,6 +3,7 @@ import { upward } from '../passes';
 import { editedPrices } from './edited-prices';
 import { type EditTarget, type PriceEdit, spokenAmount, touchesGoods } from './edits';
 import type { PricedItem, PriceModel } from './price-model';
+import { tableAt } from './price-table';
 import { portionCost, unitCosts } from './priced-mix';
 
 /** A figure that is linear in what moves: at x it is at0 + slope * x. */
@@ -41,9 +42,9 @@ function direction(model: PriceModel, target: EditTarget, how: PriceEdit['step']
   const moves = { food: nothing, packaging: nothing };
   const any = { target, step: { how: 'share', by: 0 } } as const;
   for (const goods of model.goods) {
-    const table = goods.isPackaging ? 'packaging' : 'food';
     for (let segment = 0; segment < model.segments; segment++) {
       if (!touchesGoods(any, goods, segment)) continue;
+      const table = tableAt(model, goods, segment);
       if (moves[table] === nothing) moves[table] = nothing.slice();
       const cell = goods.node * model.segments + segment;
       moves[table][cell] = how === 'share' ? (model.prices[table][cell] as number) : 1 / spokenAmount(goods);
