@@ -43,6 +43,60 @@ describe('plateCost in a channel', () => {
     expect(costIn(book, dish, 'delivery').total).toBeCloseTo(2.6, 12);
   });
 
+  // a tart of 2.00; taken away it comes with a hamper of 0.50, which itself takes a bag of 0.10 where it is taken away
+  test('plateCost(what only a channel takes, and that takes more there) brings both', () => {
+    const { book, flour, bag } = brownie();
+    const paper = book.ingredient('Paper', 'each', 0.5, { department: 'packaging' });
+    const lines = [
+      [1, 'each', paper],
+      [1, 'each', bag, { channel: 'takeaway' }],
+    ] as const;
+    const hamper = book.component('Hamper', { yields: [1, 'each'] }, ...lines);
+    const tart = book.dish('Tart', {}, [200, 'g', flour], [1, 'each', hamper, { channel: 'takeaway' }]);
+    book.menu(tart, 9);
+    expect(costIn(book, tart, 'dine_in').total).toBeCloseTo(2.2, 12);
+    expect(costIn(book, tart, 'takeaway').total).toBeCloseTo(2.2 + 0.6, 12);
+  });
+
+  // a wooden spoon 0.04, a steel one 0.20; delivered, half of the guests ask for either
+  test('plateCost(a choice of each channel) has shares that sum to 1 in each by itself', () => {
+    const { book, flour } = brownie();
+    const wood = book.ingredient('Wooden spoon', 'each', 0.04, { department: 'packaging' });
+    const steel = book.ingredient('Steel spoon', 'each', 0.2, { department: 'packaging' });
+    const spoon = (channel: string, choiceShare: number) => ({ choice: 'Spoon', choiceShare, channel });
+    const cup = book.dish(
+      'Cup',
+      {},
+      [200, 'g', flour],
+      [1, 'each', wood, spoon('takeaway', 1)],
+      [1, 'each', wood, spoon('delivery', 0.5)],
+      [1, 'each', steel, spoon('delivery', 0.5)],
+    );
+    book.menu(cup, 9);
+    expect(costIn(book, cup, 'takeaway').total).toBeCloseTo(2.2 + 0.04, 12);
+    expect(costIn(book, cup, 'delivery').total).toBeCloseTo(2.2 + 0.12, 12);
+    expect(issuesIn(book.facts())).toEqual([]);
+  });
+
+  test('plateCost(an estimate, packed in what has no price) is not known where it is packed: the estimate is the plate alone', () => {
+    const { book, bag } = brownie();
+    const tin = book.ingredient('Tin', 'each', null, { department: 'packaging' });
+    const cake = book.dish('Cake', { estimatedCost: 3 }, [1, 'each', tin, { channel: 'takeaway' }]);
+    const slice = book.dish('Slice', { estimatedCost: 3 }, [1, 'each', bag, { channel: 'takeaway' }]);
+    for (const item of [cake, slice]) book.menu(item, 9);
+    expect(costIn(book, cake, 'dine_in')).toMatchObject({ complete: true, total: 3 });
+    expect(costIn(book, cake, 'takeaway').complete).toBe(false);
+    expect(costIn(book, slice, 'takeaway').total).toBeCloseTo(3.1, 12);
+  });
+
+  test('plateCost(a component with an estimate) takes none: only a plate can be estimated', () => {
+    const { book } = brownie();
+    const cream = book.component('Cream', { yields: [100, 'g'], estimatedCost: 5 });
+    const bowl = book.dish('Bowl', {}, [10, 'g', cream]);
+    book.menu(bowl, 9);
+    expect(costIn(book, bowl, null).complete).toBe(false);
+  });
+
   test('plateCost(a course in a set menu sold in a channel) brings its packaging along, by its share', () => {
     const { book, bag, dish } = brownie();
     const set = book.recipe(
