@@ -43,6 +43,8 @@ export const menuMixShape = z.strictObject({
   section: z.string().nullable(),
   /** Set menus in a section of their own, or spread over their courses. */
   setMenus: z.enum(['section', 'spread']),
+  /** Paid set menus of the whole venue, wherever they stand. */
+  setMenusSold: z.number(),
   tradingDays: z.number(),
   resamples: z.number().nullable(),
   thresholds: z.strictObject({

@@ -97,6 +97,7 @@ function written(mix: MenuMix, month: string, advised: ReadonlyMap<ItemId, Advic
     locale,
     section: mix.section,
     setMenus: mix.setMenus,
+    setMenusSold: mix.setMenusSold,
     tradingDays: mix.tradingDays,
     resamples: mix.resamples,
     thresholds: {

@@ -68,6 +68,8 @@ export interface MenuMix {
   readonly model: ModelName;
   readonly section: string | null;
   readonly setMenus: SetMenus;
+  /** Paid set menus of the whole venue, wherever they stand. */
+  readonly setMenusSold: number;
   readonly tradingDays: number;
   readonly resamples: number | null;
   readonly thresholds: {
@@ -139,6 +141,7 @@ export function menuMix(stated: CostedPeriod, options: MenuMixOptions): MenuMix 
     model: model.name,
     section,
     setMenus,
+    setMenusSold: setMenusSold(stated),
     tradingDays: days,
     resamples: mix.resamples,
     thresholds: {
@@ -165,6 +168,11 @@ export function menuMix(stated: CostedPeriod, options: MenuMixOptions): MenuMix 
       ...(section === null ? portionsAboveCovers(stated) : []),
     ]),
   };
+}
+
+function setMenusSold({ things }: CostedPeriod): number {
+  const sales = things.flatMap((thing) => (thing.kind === 'set_menu' ? thing.sales : []));
+  return sales.reduce((sum, { sold }) => sum + sold, 0);
 }
 
 /** The thresholds that a model has beside popularity and margin. */

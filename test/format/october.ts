@@ -97,6 +97,7 @@ export const october: MenuMixAnswer = {
   locale: 'en-IE',
   section: null,
   setMenus: 'section',
+  setMenusSold: 0,
   tradingDays: 31,
   resamples: 2000,
   thresholds: {

@@ -9,27 +9,29 @@ export interface Asked {
   readonly venue: string | null;
   readonly month: string;
   readonly section: string | null;
+  /** spread: over their courses; null: in a section of their own. Only the mix understands it. */
+  readonly setMenus?: string | null;
 }
 
 export type Query = Readonly<Record<string, string | string[] | undefined>>;
 
 /** One value of the query; where it was given twice, the first. */
-export function asked(query: Query, name: 'venue' | 'month' | 'section' | 'follow' | 'week'): string | null {
+export function asked(
+  query: Query,
+  name: 'venue' | 'month' | 'section' | 'setMenus' | 'follow' | 'week',
+): string | null {
   const value = query[name];
   return (Array.isArray(value) ? value[0] : value) || null;
 }
 
 /** The address of the menu for these, leaving out what is not said. */
-export function menuHref({
-  venue,
-  month,
-  section,
-}: {
-  venue: string | null;
-  month: string;
-  section: string | null;
-}): Route {
-  const query = new URLSearchParams({ month, ...(venue && { venue }), ...(section && { section }) });
+export function menuHref({ venue, month, section, setMenus = null }: Asked): Route {
+  const query = new URLSearchParams({
+    month,
+    ...(venue && { venue }),
+    ...(section && { section }),
+    ...(setMenus && { setMenus }),
+  });
   return `/menu?${query}` as Route;
 }
 
@@ -39,8 +41,11 @@ export function viewHref(path: Route, { venue, month }: Asked): Route {
 }
 
 /** The answers of a request, each asked for once however many panels need it. */
-export const mixOf = cache((venue: string | null, month: string, section: string | null) =>
-  menuMixAnswer(currentAsker(), { venue, month, section, model: null }),
+export const mixOf = cache((venue: string | null, month: string, section: string | null, setMenus?: string | null) =>
+  menuMixAnswer(currentAsker(), { venue, month, section, model: null, setMenus: setMenus ?? null }),
 );
+
+/** The mix that the address asks for, set menus and all. */
+export const askedMix = ({ venue, month, section, setMenus }: Asked) => mixOf(venue, month, section, setMenus ?? null);
 
 export const periodsOf = cache((venue: string | null) => periodsAnswer(currentAsker(), { venue }));

@@ -5,7 +5,7 @@ import { periodName } from '@/lib/format/periods';
 import { mixTitle, NO_SALES, pageTitle, problemState, SHELL } from '@/lib/format/words/shell';
 import { RibbonWait } from '../../_ui/period-ribbon/ribbon-wait';
 import { State } from '../../_ui/state';
-import { type Asked, asked, menuHref, mixOf, periodsOf } from './asked';
+import { type Asked, asked, askedMix, menuHref, periodsOf } from './asked';
 import { FootPanel } from './foot-panel';
 import styles from './menu.module.css';
 import { PicturePanel } from './picture-panel';
@@ -17,8 +17,9 @@ import { ViewLinks } from './view-links';
 import { PictureWait, SentenceWait, TableWait } from './waits';
 
 /** What the page is about: the mix of a period, or why there is none. */
-async function titleOf({ venue, month, section }: Asked): Promise<string> {
-  const [mix, periods] = await Promise.all([mixOf(venue, month, section), periodsOf(venue)]);
+async function titleOf(question: Asked): Promise<string> {
+  const { venue, month } = question;
+  const [mix, periods] = await Promise.all([askedMix(question), periodsOf(venue)]);
   const problem = !periods.ok ? periods.problem : !mix.ok ? mix.problem : null;
   if (problem || !periods.ok) return problem?.title ?? SHELL.mix;
   return mixTitle(periodName(month, periods.answer.locale));
@@ -28,7 +29,16 @@ export async function generateMetadata({ searchParams }: PageProps<'/menu'>): Pr
   const query = await searchParams;
   const month = asked(query, 'month');
   if (month === null) return {};
-  return { title: pageTitle(await titleOf({ venue: asked(query, 'venue'), section: asked(query, 'section'), month })) };
+  return {
+    title: pageTitle(
+      await titleOf({
+        venue: asked(query, 'venue'),
+        section: asked(query, 'section'),
+        setMenus: asked(query, 'setMenus'),
+        month,
+      }),
+    ),
+  };
 }
 
 /** The menu mix of a period: sentence, picture, table. Without a month it goes to the latest one with sales. */
@@ -38,7 +48,7 @@ export default async function MenuPage({ searchParams }: PageProps<'/menu'>) {
   const section = asked(query, 'section');
   const month = asked(query, 'month');
   if (month === null) return <WithoutMonth venue={venue} section={section} />;
-  const question: Asked = { venue, month, section };
+  const question: Asked = { venue, month, section, setMenus: asked(query, 'setMenus') };
   return (
     <>
       <Suspense fallback={<RibbonWait />}>

@@ -10,13 +10,13 @@ import { hasOwnLines } from '../../_ui/mix-plane/plane-mark';
 import { PictureOut } from '../../_ui/picture-out/picture-out';
 import { Said } from '../../_ui/said';
 import { SectionKey } from '../../_ui/section-key';
-import { type Asked, mixOf, periodsOf } from './asked';
+import { type Asked, askedMix, mixOf, periodsOf } from './asked';
 import styles from './menu.module.css';
 
 /** The mix as one plane, and the notes in the margin beside it. */
 export async function PicturePanel({ asked }: { asked: Asked }) {
   const [mix, whole, periods] = await Promise.all([
-    mixOf(asked.venue, asked.month, asked.section),
+    askedMix(asked),
     mixOf(asked.venue, asked.month, null),
     periodsOf(asked.venue),
   ]);

@@ -1,16 +1,17 @@
 import Link from 'next/link';
 import { periodName } from '@/lib/format/periods';
 import { mixBasis, mixSentences } from '@/lib/format/words/menu-mix';
+import { setMenusWords } from '@/lib/format/words/set-menus';
 import { NO_SALES, noSalesIn, problemState } from '@/lib/format/words/shell';
 import button from '../../_ui/button.module.css';
 import { Said } from '../../_ui/said';
 import { State } from '../../_ui/state';
-import { type Asked, menuHref, mixOf, periodsOf } from './asked';
+import { type Asked, askedMix, menuHref, periodsOf } from './asked';
 import styles from './menu.module.css';
 
 /** What the month comes to, in words; where there is no answer, why, and what to do. */
 export async function SentencePanel({ asked }: { asked: Asked }) {
-  const [mix, periods] = await Promise.all([mixOf(asked.venue, asked.month, asked.section), periodsOf(asked.venue)]);
+  const [mix, periods] = await Promise.all([askedMix(asked), periodsOf(asked.venue)]);
   const problem = !periods.ok ? periods.problem : !mix.ok ? mix.problem : null;
   if (problem) return <State kind={problem.status === 403 ? 'denied' : 'empty'} words={problemState(problem)} />;
   if (!periods.ok || !mix.ok) return null;
@@ -31,6 +32,8 @@ export async function SentencePanel({ asked }: { asked: Asked }) {
       </State>
     );
   }
+  const isSpread = mix.answer.setMenus === 'spread';
+  const setMenus = asked.section === null ? setMenusWords(mix.answer.setMenusSold, isSpread, locale) : null;
   const telling = { locale, running: months.some(({ month, running }) => month === asked.month && running) };
   return (
     <div className={styles.saying}>
@@ -38,6 +41,19 @@ export async function SentencePanel({ asked }: { asked: Asked }) {
         <Said phrase={mixSentences(mix.answer, telling)} />
       </p>
       <p className={styles.basis}>{mixBasis(mix.answer, telling).join(' · ')}</p>
+      {setMenus && (
+        <p className={styles.basis}>
+          {setMenus.where}{' '}
+          <Link
+            className={styles.setMenus}
+            prefetch={false}
+            scroll={false}
+            href={menuHref({ ...asked, setMenus: isSpread ? null : 'spread' })}
+          >
+            {setMenus.action}
+          </Link>
+        </p>
+      )}
     </div>
   );
 }

@@ -4,15 +4,16 @@ import { columnHeads } from '@/lib/format/words/mix-table';
 import { pageQuery } from '../../_ui/dish-page';
 import { shapesOfSections } from '../../_ui/mark-shape';
 import { MISSING_ID } from '../../_ui/mix-notes/mix-notes';
-import { mixRows } from '../../_ui/mix-table/mix-rows';
+import { type MixRow, mixRows } from '../../_ui/mix-table/mix-rows';
 import { MixTable } from '../../_ui/mix-table/mix-table';
 import { mixTotal } from '../../_ui/mix-table/mix-total';
-import { type Asked, mixOf, periodsOf } from './asked';
+import { type Asked, askedMix, mixOf, periodsOf } from './asked';
 import styles from './menu.module.css';
 
 /** Where the same rows are fetched as files. */
-function answerHref(venue: string, { month, section }: Asked): string {
-  const query = section === null ? '' : `?${new URLSearchParams({ section })}`;
+function answerHref(venue: string, { month, section, setMenus = null }: Asked): string {
+  const options = new URLSearchParams({ ...(section && { section }), ...(setMenus && { setMenus }) });
+  const query = options.size === 0 ? '' : `?${options}`;
   return `/api/v1/venues/${encodeURIComponent(venue)}/months/${encodeURIComponent(month)}/menu-mix${query}`;
 }
 
@@ -26,10 +27,15 @@ function workingsOf(venue: string, { month, section, venue: named }: Asked) {
   };
 }
 
+/** A working is the mean of what was sold of a dish alone: among set menus the cost is another mean, and does not open. */
+function withoutWorking(row: MixRow): MixRow {
+  return { ...row, opens: false };
+}
+
 /** The same facts as the picture, every dish a row. */
 export async function TablePanel({ asked }: { asked: Asked }) {
   const [mix, whole, periods] = await Promise.all([
-    mixOf(asked.venue, asked.month, asked.section),
+    askedMix(asked),
     mixOf(asked.venue, asked.month, null),
     periodsOf(asked.venue),
   ]);
@@ -38,10 +44,11 @@ export async function TablePanel({ asked }: { asked: Asked }) {
   const { locale } = periods.answer;
   const shapes = shapesOfSections([...whole.answer.items, ...answer.items].map(({ section }) => section));
   const resamples = answer.resamples === null ? null : figure(answer.resamples, locale, 0);
+  const rows = mixRows(answer, locale, shapes);
   return (
     <div className={styles.table}>
       <MixTable
-        rows={mixRows(answer, locale, shapes)}
+        rows={answer.setMenus === 'spread' ? rows.map(withoutWorking) : rows}
         total={mixTotal(answer, locale)}
         heads={columnHeads(currencySign({ currency: answer.currency, locale }), resamples)}
         locale={locale}

@@ -3,11 +3,14 @@
 import Link from 'next/link';
 import { type MouseEvent, type ReactNode, useId, useRef, useState } from 'react';
 import type { Purse } from '@/lib/format/money';
+import { type Phrase, plainText } from '@/lib/format/phrase';
+import { ADVICE } from '@/lib/format/words/advice';
 import { openWords, WORKING } from '@/lib/format/words/cost-working';
 import { MIX_COLUMNS } from '@/lib/format/words/mix-table';
 import { CostWorking } from '../cost-working/cost-working';
 import { dishPage } from '../dish-page';
 import { Mark } from '../mark';
+import { Said } from '../said';
 import { classOf } from './column-class';
 import type { Cell, MixRow } from './mix-rows';
 import styles from './mix-table.module.css';
@@ -83,6 +86,7 @@ export function Row({
       {isOpen && (
         <tr className={styles.opened}>
           <td colSpan={MIX_COLUMNS.length}>
+            {row.advice && <RowAdvice advice={row.advice} />}
             <CostWorking
               id={id}
               item={row.item}
@@ -94,6 +98,22 @@ export function Row({
         </tr>
       )}
     </>
+  );
+}
+
+/** What it would take for a dish that asks for a decision: conditions, never commands. */
+function RowAdvice({ advice }: { advice: readonly Phrase[] }) {
+  return (
+    <div className={styles.advice}>
+      <h3>{ADVICE.title}</h3>
+      <ul>
+        {advice.map((phrase) => (
+          <li key={plainText(phrase)}>
+            <Said phrase={phrase} />
+          </li>
+        ))}
+      </ul>
+    </div>
   );
 }
 

@@ -1,7 +1,9 @@
 import type { MenuMixAnswer } from '@/lib/answers/menu-mix-shape';
 import { perCentFigure } from '@/lib/format/figures';
 import { moneyFigure, type Purse } from '@/lib/format/money';
+import type { Phrase } from '@/lib/format/phrase';
 import { portionsFigure } from '@/lib/format/portions';
+import { adviceSentences } from '@/lib/format/words/advice';
 import { isOnTheLine } from '@/lib/format/words/classes';
 import { atLeast, classWords, type MixColumn, missingLines, sureness, TABLE } from '@/lib/format/words/mix-table';
 import type { MarkShape } from '../mark-shape';
@@ -24,6 +26,8 @@ export interface MixRow {
   readonly cells: Readonly<Record<Exclude<MixColumn, 'item'>, Cell>>;
   readonly keys: Readonly<Record<MixColumn, SortKey>>;
   readonly bar: readonly [number, number] | null;
+  /** What it would take, of a dish that is on the line or leaves less than the average; null: nothing is said. */
+  readonly advice: readonly Phrase[] | null;
   /** The plate cost opens to its working: not where there is nothing that it could be made up of. */
   readonly opens: boolean;
 }
@@ -84,8 +88,15 @@ function mixRow(item: Item, purse: Purse, shape: MarkShape): MixRow {
       sure: sure.share,
     },
     bar: sure.bar,
+    advice: adviceOf(item, purse),
     opens: item.plateCost !== null || item.linesTotal !== null,
   };
+}
+
+/** Advice is for a dish that asks for a decision. */
+function adviceOf({ advice, settled }: Item, purse: Purse): readonly Phrase[] | null {
+  if (advice === null || (settled !== false && Number(advice.againstAverage) >= 0)) return null;
+  return adviceSentences(advice, purse);
 }
 
 function plateCostCell(item: Item, purse: Purse): Cell {
