@@ -5,7 +5,12 @@ import { visitor } from './visit';
 const visit = visitor();
 
 /** Every page of the Menu room, in the latest month of the small book. A new page adds its path. */
-const PAGES = ['/menu', '/menu/models'];
+const PAGES = [
+  '/menu',
+  '/menu/models',
+  '/menu/prices',
+  '/menu/prices?month=2026-10&price=Dark+couverture+64+%25:%2B25%25',
+];
 
 describe.each(PAGES)('%s', (path) => {
   for (const colorScheme of ['light', 'dark'] as const) {

@@ -1,23 +1,28 @@
 import type { UnitCosts } from '../costed-period';
-import { type PriceEdit, spokenAmount, stepped, touchesGoods, touchesItem } from './edits';
+import { goodsTouchedBy, type PriceEdit, spokenAmount, stepped, touchesItem } from './edits';
 import type { Listing, PricedItem, PriceModel } from './price-model';
 import { tableAt } from './price-table';
 
-/** The prices of what is bought, with some edits made. */
+/** The prices of what is bought, with some edits made. A table in which nothing changed is the model's own. */
 export function editedPrices(model: PriceModel, edits: readonly PriceEdit[]): UnitCosts {
-  const food = model.prices.food.slice();
-  const packaging = model.prices.packaging.slice();
+  const { segments, goods: all, prices } = model;
+  const edited = { food: prices.food, packaging: prices.packaging };
   for (const edit of edits) {
-    for (const goods of model.goods) {
-      for (let segment = 0; segment < model.segments; segment++) {
-        if (!touchesGoods(edit, goods, segment)) continue;
-        const cell = goods.node * model.segments + segment;
-        const table = tableAt(model, goods, segment) === 'packaging' ? packaging : food;
+    const touchedBy = goodsTouchedBy(edit);
+    for (const goods of all) {
+      const touches = touchedBy(goods);
+      if (touches === null) continue;
+      for (let segment = 0; segment < segments; segment++) {
+        if (!touches(segment)) continue;
+        const which = tableAt(model, goods, segment);
+        if (edited[which] === prices[which]) edited[which] = prices[which].slice();
+        const table = edited[which];
+        const cell = goods.node * segments + segment;
         table[cell] = stepped(table[cell] as number, edit.step, spokenAmount(goods));
       }
     }
   }
-  return { food, packaging, estimate: model.prices.estimate };
+  return { ...edited, estimate: prices.estimate };
 }
 
 /**

@@ -26,21 +26,37 @@ export interface PriceEdit {
 const isNamed = (name: string, other: string | null): boolean => other !== null && nameKey(name) === nameKey(other);
 
 /** The segments of some goods in which an edit moves their price. */
-export function touchesGoods({ target }: PriceEdit, goods: Goods, segment: number): boolean {
-  const supplier = goods.suppliers[segment] ?? null;
-  if (supplier === null) return false;
-  switch (target.of) {
-    case 'everything-bought':
-      return true;
-    case 'ingredient':
-      return isNamed(target.name, goods.name);
-    case 'group':
-      return isNamed(target.name, goods.productGroup);
-    case 'supplier':
-      return isNamed(target.name, supplier);
-    default:
-      return false;
-  }
+export function touchesGoods(edit: PriceEdit, goods: Goods, segment: number): boolean {
+  return goodsTouchedBy(edit)(goods)?.(segment) ?? false;
+}
+
+/** As touchesGoods, for many goods and segments: each name is read once. Null where none of the segments is touched. */
+export function goodsTouchedBy({ target }: PriceEdit): (goods: Goods) => ((segment: number) => boolean) | null {
+  const wanted = target.name === null ? null : nameKey(target.name);
+  const suppliers = new Map<string, boolean>();
+  const isSupplier = (name: string): boolean => {
+    const known = suppliers.get(name) ?? nameKey(name) === wanted;
+    suppliers.set(name, known);
+    return known;
+  };
+  return (goods) => {
+    const isPriced = (segment: number): boolean => (goods.suppliers[segment] ?? null) !== null;
+    switch (target.of) {
+      case 'everything-bought':
+        return isPriced;
+      case 'ingredient':
+        return isNamed(target.name, goods.name) ? isPriced : null;
+      case 'group':
+        return isNamed(target.name, goods.productGroup) ? isPriced : null;
+      case 'supplier':
+        return (segment) => {
+          const supplier = goods.suppliers[segment] ?? null;
+          return supplier !== null && isSupplier(supplier);
+        };
+      default:
+        return null;
+    }
+  };
 }
 
 /** Whether an edit moves the menu price of an item. */
@@ -85,15 +101,18 @@ export function editTroubles(model: PriceModel, edits: readonly PriceEdit[]): re
 }
 
 function goodsPrices(model: PriceModel, edit: PriceEdit, before: readonly PriceEdit[]): readonly number[] {
-  return model.goods.flatMap((goods) =>
-    goods.suppliers.flatMap((_, segment) => {
-      if (!touchesGoods(edit, goods, segment)) return [];
+  const touchedBy = goodsTouchedBy(edit);
+  return model.goods.flatMap((goods) => {
+    const touches = touchedBy(goods);
+    if (touches === null) return [];
+    return goods.suppliers.flatMap((_, segment) => {
+      if (!touches(segment)) return [];
       const cell = goods.node * model.segments + segment;
       const now = (model.prices.food[cell] ?? 0) + (model.prices.packaging[cell] ?? 0);
       const so = before.filter((each) => touchesGoods(each, goods, segment));
       return [[...so, edit].reduce((price, { step }) => stepped(price, step, spokenAmount(goods)), now)];
-    }),
-  );
+    });
+  });
 }
 
 function menuPrices({ items }: PriceModel, edit: PriceEdit, before: readonly PriceEdit[]): readonly number[] {

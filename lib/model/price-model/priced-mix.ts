@@ -34,12 +34,25 @@ export interface PricedMix {
 
 /** The section with some edits made: the figures that the menu mix has of the facts themselves so edited. */
 export function pricedMix(model: PriceModel, edits: readonly PriceEdit[] = []): PricedMix {
-  return mixAt(model, unitCosts(model, editedPrices(model, edits)), edits);
+  if (edits.length > 0) return mixAt(model, unitCosts(model, editedPrices(model, edits)), edits);
+  const known = unedited.get(model) ?? mixAt(model, unitCosts(model, model.prices), edits);
+  unedited.set(model, known);
+  return known;
 }
+
+// A slider asks for the same mix before each of its steps, and for the costs of what it does not move.
+const unedited = new WeakMap<PriceModel, PricedMix>();
+const passed = new WeakMap<Float64Array, { readonly model: PriceModel; readonly costs: Float64Array }>();
 
 /** Unit costs of everything at some prices of what is bought; entry node * segments + segment. */
 export function unitCosts(model: PriceModel, prices: UnitCosts): UnitCosts {
-  const pass = (of: Float64Array): Float64Array => upward(model.lines, of, model.segments);
+  const pass = (of: Float64Array): Float64Array => {
+    const known = passed.get(of);
+    if (known?.model === model) return known.costs;
+    const costs = upward(model.lines, of, model.segments);
+    if (Object.values(model.prices).includes(of)) passed.set(of, { model, costs });
+    return costs;
+  };
   return { food: pass(prices.food), packaging: pass(prices.packaging), estimate: pass(prices.estimate) };
 }
 
