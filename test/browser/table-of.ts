@@ -1,8 +1,8 @@
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 
-/** The table as it stands on the page: cells of each row by column. */
-export function tableOf(page: Page): Promise<Record<string, string>[]> {
-  return page.locator('tbody tr').evaluateAll((rows) =>
+/** The table as it stands on the page, or in a part of it: cells of each row by column. */
+export function tableOf(place: Page | Locator): Promise<Record<string, string>[]> {
+  return place.locator('tbody tr').evaluateAll((rows) =>
     rows.map((row) =>
       Object.fromEntries(
         [...row.querySelectorAll<HTMLElement>('[data-column]')].map((cell) => [

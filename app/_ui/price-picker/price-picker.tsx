@@ -49,7 +49,7 @@ export function PricePicker({
       <span className={field.box}>
         <Input className={styles.input ?? ''} spellCheck={false} onFocus={(event) => event.currentTarget.select()} />
       </span>
-      <Popover className={styles.list ?? ''} offset={2}>
+      <Popover className={styles.list ?? ''} offset={10} crossOffset={-11}>
         <ListBox<PriceChoice>
           className={styles.options ?? ''}
           renderEmptyState={() => (

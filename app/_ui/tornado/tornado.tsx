@@ -6,9 +6,15 @@ export interface TornadoRow {
   /** What it cost, from the least to the most: 10.60 to 15.90 a kg. */
   readonly prices: string;
   /** At its dearest: below zero. */
-  readonly dear: { readonly at: number; readonly text: string };
+  readonly dear: TornadoEnd;
   /** At its cheapest. */
-  readonly spare: { readonly at: number; readonly text: string };
+  readonly spare: TornadoEnd;
+}
+
+export interface TornadoEnd {
+  readonly at: number;
+  readonly text: string;
+  readonly tone: 'dear' | 'spare' | 'plain';
 }
 
 export interface TornadoFacts {
@@ -52,7 +58,7 @@ export function Tornado({ facts: { caption, heads, rows, zero, note } }: { facts
                 {row.item}
               </th>
               <td className={styles.fold}>{row.prices}</td>
-              <td className={`${styles.number} ${styles.dearText}`}>{row.dear.text}</td>
+              <td className={`${styles.number} ${styles[`${row.dear.tone}Text`] ?? ''}`}>{row.dear.text}</td>
               <td className={styles.picture}>
                 <span className={styles.plot} aria-hidden="true">
                   <span className={styles.dear} style={{ left: at(row.dear.at), width: at(zero - row.dear.at) }} />
@@ -60,7 +66,7 @@ export function Tornado({ facts: { caption, heads, rows, zero, note } }: { facts
                   <span className={styles.zero} style={{ left: at(zero) }} />
                 </span>
               </td>
-              <td className={`${styles.number} ${styles.spareText}`}>{row.spare.text}</td>
+              <td className={`${styles.number} ${styles[`${row.spare.tone}Text`] ?? ''}`}>{row.spare.text}</td>
             </tr>
           ))}
         </tbody>

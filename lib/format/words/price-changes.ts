@@ -248,7 +248,7 @@ export function rulerNote(
     paid === null
       ? ''
       : ` The grey band is what was paid in the last 18 months, ${figure(paid[0], purse.locale, 2)} to ${figure(paid[1], purse.locale, 2)}.`;
-  return `${unit}.${flags}${band}`;
+  return `${unit === '%' ? 'Change of each price, %' : unit}.${flags}${band}`;
 }
 
 /** Where a class ends or begins, under the name of a flag. */

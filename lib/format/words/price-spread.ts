@@ -10,7 +10,7 @@ export const SPREAD = {
   spare: 'At its cheapest',
   item: 'Bought',
   note: 'Each at the highest and at the lowest price of the last 18 months all period, everything else as it was. Money left in the period, less what was left.',
-  groups: 'Food cost by product group',
+  groups: 'Food cost by product group, %',
   noGroup: 'no product group',
 } as const;
 

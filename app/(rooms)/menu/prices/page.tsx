@@ -10,7 +10,6 @@ import { type Asked, asked, periodsOf } from '../asked';
 import { FootPanel } from '../foot-panel';
 import { RibbonPanel } from '../ribbon-panel';
 import { ViewLinks } from '../view-links';
-import { SentenceWait } from '../waits';
 import { allAsked, pricedOf, pricesHref } from './asked-prices';
 import { DeskPanel } from './desk-panel';
 import { StakePanel } from './stake-panel';
@@ -27,7 +26,11 @@ export async function generateMetadata({ searchParams }: PageProps<'/menu/prices
   return { title: pageTitle(await titleOf({ venue: asked(query, 'venue'), section: null, month })) };
 }
 
-/** What some changes of prices would have done to a period. Without a month it goes to the latest one with sales. */
+/**
+ * What some changes of prices would have done to a period. Without a month it goes to the latest one with sales.
+ *
+ * What is worked out is waited for: so it is in the page where no script runs, and nothing moves when it comes.
+ */
 export default async function PricesPage({ searchParams }: PageProps<'/menu/prices'>) {
   const query = await searchParams;
   const venue = asked(query, 'venue');
@@ -42,15 +45,9 @@ export default async function PricesPage({ searchParams }: PageProps<'/menu/pric
       </Suspense>
       <ViewLinks current="/menu/prices" asked={question} />
       <main id="main" className="wrap" tabIndex={-1}>
-        <Suspense fallback={<h1 className="unseen">{PRICES.title}</h1>}>
-          <Heading asked={question} />
-        </Suspense>
-        <Suspense fallback={<SentenceWait />}>
-          <DeskPanel asked={question} texts={allAsked(query, 'price')} at={at} />
-        </Suspense>
-        <Suspense>
-          <StakePanel asked={question} />
-        </Suspense>
+        <Heading asked={question} />
+        <DeskPanel asked={question} texts={allAsked(query, 'price')} at={at} />
+        <StakePanel asked={question} />
       </main>
       <Suspense>
         <FootPanel asked={question} />
