@@ -74,10 +74,12 @@ describe('priceSentence(figures, purse)', () => {
   });
 });
 
-test('priceBasis(period, touched, dishes, locale) says how many dishes use what is moved', () => {
+test('priceBasis(period, touched, dishes, locale) says how many dishes are touched', () => {
   expect(priceBasis('October 2026', 7, 16, 'en-GB').slice(0, 2)).toEqual([
     'exact, every other price and all portions as in October 2026',
-    'seven of 16 dishes use what is moved',
+    'seven of 16 dishes are touched by it',
   ]);
-  expect(priceBasis('October 2026', 1, 3, 'en-GB')[1]).toBe('one of three dishes uses what is moved');
+  expect(priceBasis('October 2026', 1, 3, 'en-GB')[1]).toBe('one of three dishes is touched by it');
+  expect(priceBasis('October 2026', 0, 3, 'en-GB')[1]).toBe('none of three dishes is touched by it');
+  expect(priceBasis('October 2026', null, 3, 'en-GB')[1]).toMatch(/^Kasavana/);
 });

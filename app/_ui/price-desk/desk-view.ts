@@ -173,7 +173,7 @@ export function deskFigures(model: PriceModel, moves: Moves, { period, purse }: 
       },
       purse,
     ),
-    basis: priceBasis(period, touched, names.length, purse.locale),
+    basis: priceBasis(period, edits.length === 0 ? null : touched, names.length, purse.locale),
     troubles: editTroubles(model, edits).map(({ edit, why }) =>
       troubleText(targetFacts(model, edit.target).name, why, period),
     ),

@@ -185,15 +185,19 @@ export function priceSentence(figures: PriceChangeFigures, purse: Purse): Phrase
   ];
 }
 
-/** What the figures stand on. */
-export function priceBasis(period: string, touched: number, dishes: number, locale: string): readonly string[] {
-  const use = touched === 1 ? 'uses' : 'use';
+/** What the figures stand on; `touched` is null where nothing is moved. */
+export function priceBasis(period: string, touched: number | null, dishes: number, locale: string): readonly string[] {
   return [
     `exact, every other price and all portions as in ${period}`,
-    `${countWord(touched, locale)} of ${countWord(dishes, locale)} dishes ${use} what is moved`,
+    ...(touched === null ? [] : [usedBy(touched, dishes, locale)]),
     MODEL_SOURCE,
     PRICES.kept,
   ];
+}
+
+function usedBy(touched: number, dishes: number, locale: string): string {
+  const count = touched === 0 ? 'none' : countWord(touched, locale);
+  return `${count} of ${countWord(dishes, locale)} dishes ${touched < 2 ? 'is' : 'are'} touched by it`;
 }
 
 /** One moved price in the list of them. */
