@@ -5,6 +5,7 @@ import type { PriceEdit } from '@/lib/model/price-model/edits';
 import { priceModelOf } from '@/lib/model/price-model/price-model-of';
 import { pricedMix } from '@/lib/model/price-model/priced-mix';
 import { turningValues } from '@/lib/model/price-model/turning-values';
+import { turningPrices } from '@/lib/reports/turning-prices';
 import { largeBook, MONTH, soldDaily } from '../../bench/large-book';
 import { Book } from '../../books';
 import { BOOK_DAYS } from '../../generated-books';
@@ -77,4 +78,23 @@ test('turningValues(model, edits, a, b) is where bisection over the whole calcul
     { numRuns: 30 },
   );
   expect(found).toBeGreaterThan(20);
+});
+
+test('turningValues(model, edits, a, b) of one ingredient alone are the turning prices of the report', () => {
+  const facts = soldDaily(
+    largeBook({ dishes: 7, components: 4, ingredients: 5, lines: 60 }, 3),
+    (item) => 1 + (item % 9),
+  );
+  const model = priceModelOf(costPeriod(facts, MONTH), null);
+  for (const { name } of model.goods) {
+    const reported = turningPrices(model, name)?.items.flatMap(({ item, turningPrice, classBeyond }) =>
+      turningPrice === null ? [] : [{ item: item.name, turningPrice, classBeyond }],
+    );
+    const found = turningValues(model, flat(name), 1, 9).filter(({ value }) => value >= 0);
+    expect(found.map(({ item }) => item)).toEqual(reported?.map(({ item }) => item));
+    found.forEach(({ value, below, above }, index) => {
+      expect(value / (reported?.[index]?.turningPrice ?? 0)).toBeCloseTo(1, 9);
+      expect([below, above]).toContain(reported?.[index]?.classBeyond);
+    });
+  }
 });
