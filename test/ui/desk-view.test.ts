@@ -12,6 +12,7 @@ import { Book } from '../books';
 import { BOOK_DAYS } from '../generated-books';
 
 const SCOPE = { period: 'October 2026', purse: { currency: 'EUR', locale: 'en-GB' } };
+const NONE = { touches: [] };
 const SUGAR: EditTarget = { of: 'ingredient', name: 'Sugar' };
 const moved = (target: EditTarget, step: PriceStep | null): Moves => ({ list: [{ target, step }], at: 0 });
 
@@ -33,7 +34,7 @@ function model() {
 
 describe('deskFigures(model, moves, scope, shown)', () => {
   test('of sugar at 6.00: 300 portions leave 0.20 less each, 60.00 in all, and both dishes turn', () => {
-    const figures = deskFigures(model(), moved(SUGAR, { how: 'flat', to: 6 }), SCOPE, 30);
+    const figures = deskFigures(model(), moved(SUGAR, { how: 'flat', to: 6 }), SCOPE, 30, NONE);
     // 300 x 9.60 + 150 x 9.50 = 4,305.00 before; food cost 195 of 4,500 is 4.3 %, then 255 of 4,500, 5.7 %
     expect(plainText(figures.sentence)).toBe(
       'Sugar at €6.00 a kg, 50.0\u2009% more than now, would have taken €60 from October 2026' +
@@ -69,17 +70,24 @@ describe('deskFigures(model, moves, scope, shown)', () => {
   });
 
   test('shows as many rows as are asked for, and nothing where nothing moves', () => {
-    expect(deskFigures(model(), moved(SUGAR, { how: 'flat', to: 6 }), SCOPE, 1).table).toMatchObject({ more: 1 });
-    const rest = deskFigures(model(), moved(SUGAR, null), SCOPE, 30);
+    expect(deskFigures(model(), moved(SUGAR, { how: 'flat', to: 6 }), SCOPE, 1, NONE).table).toMatchObject({ more: 1 });
+    const rest = deskFigures(model(), moved(SUGAR, null), SCOPE, 30, NONE);
     expect(rest.table).toMatchObject({ rows: [], untouched: 'Two dishes as now' });
     expect(rest.basis.join()).not.toContain('touched');
     expect(rest.table.total.inPeriod?.text).toBe('0.00');
+    const kept = deskFigures(model(), moved(SUGAR, null), SCOPE, 30, deskRuler(model(), moved(SUGAR, null), SCOPE));
+    expect(kept.table.rows.map(({ item, inPeriod }) => [item, inPeriod.text])).toEqual([
+      ['Salty', '0.00'],
+      ['Sweet', '0.00'],
+    ]);
   });
 
   test('says what no change can be made of', () => {
     const pepper: EditTarget = { of: 'ingredient', name: 'Pepper' };
-    expect(deskFigures(model(), moved(pepper, { how: 'share', by: 0.1 }), SCOPE, 30).troubles[0]).toContain('“Pepper”');
-    expect(deskFigures(model(), moved(SUGAR, { how: 'amount', by: -5 }), SCOPE, 30).troubles).toEqual([
+    expect(deskFigures(model(), moved(pepper, { how: 'share', by: 0.1 }), SCOPE, 30, NONE).troubles[0]).toContain(
+      '“Pepper”',
+    );
+    expect(deskFigures(model(), moved(SUGAR, { how: 'amount', by: -5 }), SCOPE, 30, NONE).troubles).toEqual([
       'Sugar cannot cost less than nothing. Take back a part of the change.',
     ]);
   });
@@ -87,13 +95,15 @@ describe('deskFigures(model, moves, scope, shown)', () => {
 
 describe('deskRuler(model, moves, scope)', () => {
   test('of sugar runs from half to more than its price now, with a flag where both dishes turn', () => {
-    const { facts, note } = deskRuler(model(), moved(SUGAR, null), SCOPE);
+    const { facts, note, touches } = deskRuler(model(), moved(SUGAR, null), SCOPE);
     expect(facts).toMatchObject({ label: 'Sugar, € a kg', now: 4, nowText: 'now 4.00', paid: [4, 4], dearAbove: true });
     expect(facts?.scale).toMatchObject({ low: 2, high: 7 });
     expect(facts?.flags.map(({ head, text }) => `${head} ${text}`)).toEqual([
       'Salty 5.00 puzzle from here',
       'Sweet 5.00 plowhorse from here',
     ]);
+    // Salty has no sugar in it, and turns as the average moves
+    expect([...touches].sort()).toEqual(['Salty', 'Sweet']);
     expect(note).toContain('€ a kg. Flags are turning prices');
   });
 

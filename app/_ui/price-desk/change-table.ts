@@ -14,9 +14,15 @@ export function isTouched({ before, after }: ItemPriceChange): boolean {
   return after.plateCost !== before.plateCost || after.netPrice !== before.netPrice || after.class !== before.class;
 }
 
-/** The touched dishes as the table prints them, so many of them, with the period as their total. */
-export function changeTable(change: PriceChange, shown: number, shapes: Shapes, purse: Purse): ChangeTable {
-  const touched = change.items.filter(isTouched);
+/** The touched dishes (and others that keep a row) as the table prints them, so many of them, with the period as their total. */
+export function changeTable(
+  change: PriceChange,
+  kept: ReadonlySet<string>,
+  shown: number,
+  shapes: Shapes,
+  purse: Purse,
+): ChangeTable {
+  const touched = change.items.filter((each) => kept.has(each.item.name) || isTouched(each));
   const axis = changeAxis(change, touched, purse);
   const untouched = change.items.length - touched.length;
   return {

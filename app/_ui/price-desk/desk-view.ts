@@ -15,7 +15,7 @@ import {
   unitName,
 } from '@/lib/format/words/price-changes';
 import { shortNames } from '@/lib/format/words/short-names';
-import { editTroubles } from '@/lib/model/price-model/edits';
+import { editTroubles, type PriceEdit } from '@/lib/model/price-model/edits';
 import type { PriceModel } from '@/lib/model/price-model/price-model';
 import { turningValues } from '@/lib/model/price-model/turning-values';
 import { priceChange } from '@/lib/reports/price-change';
@@ -39,6 +39,8 @@ export interface DeskRuler {
   /** Null where the price is not known. */
   readonly facts: RulerFacts | null;
   readonly note: string;
+  /** Dishes that the price touches wherever it is moved to: they keep their rows, so that nothing shifts while it moves. */
+  readonly touches: readonly string[];
 }
 
 /** All that the page says and draws of some moved prices, ready to be printed. */
@@ -77,13 +79,15 @@ export function deskRuler(model: PriceModel, moves: Moves, { purse }: DeskScope)
   const facts = targetFacts(model, chosen.target);
   const isShare = facts.now === null;
   if (isShare && (chosen.target.of === 'ingredient' || chosen.target.of === 'item')) {
-    return { facts: null, note: '' };
+    return { facts: null, note: '', touches: [] };
   }
   const now = facts.now ?? 0;
-  const ends = isShare ? SHARE_REACH : REACH.map((share) => now * share);
-  const scale = rulerScale([now, ...ends, ...(facts.paid ?? []), standsAt(facts, chosen.step)], isShare ? -100 : 0);
+  const reach = isShare ? SHARE_REACH : REACH.map((share) => now * share);
+  const scale = rulerScale([now, ...reach, ...(facts.paid ?? []), standsAt(facts, chosen.step)], isShare ? -100 : 0);
   const decimals = tickDecimals(scale.ticks);
-  const flags = flagsOf(model, moves, facts, scale, purse);
+  const edits = editsAlong(moves, facts);
+  const flags = flagsOf(model, edits, facts, scale, purse);
+  const ends = [scale.low, scale.high].flatMap((end) => priceChange(model, edits(end)).items.filter(isTouched));
   return {
     facts: {
       label: rulerName(facts.name, chosen.target.of, unitText(facts, purse)),
@@ -96,22 +100,27 @@ export function deskRuler(model: PriceModel, moves: Moves, { purse }: DeskScope)
       dearAbove: !isOnMenu(facts),
     },
     note: rulerNote(unitText(facts, purse), facts.paid, flags.length > 0, purse),
+    touches: [...new Set([...ends.map(({ item }) => item.name), ...flags.map(({ item }) => item)])],
   };
+}
+
+/** All changes, with the chosen price at a value of the ruler. */
+function editsAlong({ list, at }: Moves, facts: TargetFacts): (value: number) => readonly PriceEdit[] {
+  return (value) =>
+    list.flatMap(({ target, step }, index) =>
+      index === at ? [editTo(facts, value)] : step === null ? [] : [{ target, step }],
+    );
 }
 
 /** The dishes that change class along the ruler, those nearest to the price now first. */
 function flagsOf(
   model: PriceModel,
-  { list, at }: Moves,
+  edits: (value: number) => readonly PriceEdit[],
   facts: TargetFacts,
   { low, high }: { readonly low: number; readonly high: number },
   purse: Purse,
 ): readonly RulerFlag[] {
   const now = facts.now ?? 0;
-  const edits = (value: number) =>
-    list.flatMap(({ target, step }, index) =>
-      index === at ? [editTo(facts, value)] : step === null ? [] : [{ target, step }],
-    );
   const names = model.items.map(({ name }) => name);
   const short = new Map(shortNames(names).map((name, index) => [names[index], name]));
   return turningValues(model, edits, low, high)
@@ -145,8 +154,14 @@ function movedPrice(facts: TargetFacts, step: Moves['list'][number]['step']): Mo
   };
 }
 
-/** What the moved prices come to, with so many rows of the table. */
-export function deskFigures(model: PriceModel, moves: Moves, { period, purse }: DeskScope, shown: number): DeskFigures {
+/** What the moved prices come to, with so many rows of the table; what the ruler touches has its row even where nothing is moved. */
+export function deskFigures(
+  model: PriceModel,
+  moves: Moves,
+  { period, purse }: DeskScope,
+  shown: number,
+  { touches }: Pick<DeskRuler, 'touches'>,
+): DeskFigures {
   const edits = editsOf(moves);
   const change = priceChange(model, edits);
   const facts = moves.list.map(({ target }) => targetFacts(model, target));
@@ -188,6 +203,12 @@ export function deskFigures(model: PriceModel, moves: Moves, { period, purse }: 
       spoken: spokenPrice(movedNow, purse),
       isMoved: chosen.step !== null,
     },
-    table: changeTable(change, shown, shapesOfSections(model.items.map(({ section }) => section)), purse),
+    table: changeTable(
+      change,
+      new Set(touches),
+      shown,
+      shapesOfSections(model.items.map(({ section }) => section)),
+      purse,
+    ),
   };
 }

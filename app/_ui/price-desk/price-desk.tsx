@@ -59,15 +59,15 @@ export function PriceDesk({
   const [rows, setRows] = useState(ROWS);
   const [beyond, setBeyond] = useState<number | null>(null);
   const isStart = moves === start.moves && rows === ROWS;
-  const figures = useMemo(
-    () => (model && !isStart ? deskFigures(model, moves, scope, rows) : start.figures),
-    [model, moves, scope, rows, isStart, start],
-  );
   const restKey = readableQuery(movesQuery(withStep(moves, null)));
   // biome-ignore lint/correctness/useExhaustiveDependencies: the ruler rests while its own price moves, but for one typed beyond its ends
   const ruler = useMemo(
     () => (model && !isStart ? deskRuler(model, moves, scope) : start.ruler),
     [model, restKey, scope, beyond],
+  );
+  const figures = useMemo(
+    () => (model && !isStart ? deskFigures(model, moves, scope, rows, ruler) : start.figures),
+    [model, moves, scope, rows, ruler, isStart, start],
   );
   const choices = useMemo(() => (model ? priceChoices(model) : null), [model]);
   const heads = useMemo(() => changeHeads(currencySign(scope.purse)), [scope]);
@@ -180,7 +180,10 @@ export function PriceDesk({
           href={`${changeHref}?${readableQuery(editsOf(moves).map((edit) => ['price', priceEditText(edit)]))}`}
           locale={scope.purse.locale}
           text={() =>
-            changeText(heads, model ? deskFigures(model, moves, scope, Number.POSITIVE_INFINITY).table : figures.table)
+            changeText(
+              heads,
+              model ? deskFigures(model, moves, scope, Number.POSITIVE_INFINITY, ruler).table : figures.table,
+            )
           }
           onMore={() => setRows(rows + ROWS * 4)}
         />

@@ -22,13 +22,14 @@ export async function DeskPanel({ asked, texts, at }: { asked: Asked; texts: rea
   const { currency, locale } = model.venue;
   const scope = { period: periodName(asked.month, locale), purse: { currency, locale } };
   const { moves, refused } = movesOf(texts, at, first);
+  const ruler = deskRuler(model, moves, scope);
   const months = `/api/v1/venues/${encodeURIComponent(venue)}/months/${encodeURIComponent(asked.month)}`;
   return (
     <PriceDesk
       start={{
         moves,
-        figures: deskFigures(model, moves, scope, ROWS),
-        ruler: deskRuler(model, moves, scope),
+        figures: deskFigures(model, moves, scope, ROWS, ruler),
+        ruler,
         unread: refused.map(unreadText),
       }}
       scope={scope}
