@@ -9,9 +9,9 @@ import { Dumbbell } from './dumbbell';
 
 /** What is left out first where there is little room. */
 const FOLDS: Readonly<Partial<Record<ChangeColumn, string | undefined>>> = {
-  before: styles.foldOnPhone,
+  before: styles.fold,
   foodCost: styles.foldOnPhone,
-  holdMargin: styles.foldOnPhone,
+  holdMargin: styles.fold,
   holdPct: styles.fold,
   breakEven: styles.fold,
   class: styles.foldOnPhone,
@@ -51,7 +51,9 @@ export function BeforeAfter({
         </caption>
         <thead>
           <tr>
-            <th scope="col">{BEFORE_AFTER.dish}</th>
+            <th scope="col" className={styles.dishHead}>
+              {BEFORE_AFTER.dish}
+            </th>
             <th scope="col" className={styles.picture}>
               <button type="button" aria-pressed={fromZero} onClick={() => setFromZero(!fromZero)}>
                 {fromZero ? BEFORE_AFTER.asMargins : BEFORE_AFTER.asChanges}

@@ -10,6 +10,8 @@ function along(scale: RulerScale, value: number): string {
   return `calc(12px + (100% - 24px) * ${placeOn(scale, value).toFixed(5)})`;
 }
 
+const percent = (place: number): string => `${(place * 100).toFixed(3)}%`;
+
 /** So near that the words under the two would touch. */
 const NEAR = 0.22;
 
@@ -52,11 +54,8 @@ export function PriceRuler({
           />
         )}
         <span
-          className={`${styles.moved} ${tone}`}
-          style={{
-            left: along(scale, Math.min(now, value)),
-            right: `calc(12px + (100% - 24px) * ${(1 - Math.max(from, to)).toFixed(5)})`,
-          }}
+          className={`${styles.along} ${styles.moved} ${tone}`}
+          style={{ transform: `translateX(${percent(Math.min(from, to))}) scaleX(${Math.abs(to - from).toFixed(5)})` }}
         />
         <span className={styles.line} />
         {scale.ticks.map((tick, index) => (
@@ -65,7 +64,9 @@ export function PriceRuler({
           </span>
         ))}
         <span className={styles.now} style={{ left: along(scale, now) }} />
-        <span className={styles.thumb} style={{ left: along(scale, value) }} />
+        <span className={styles.along} style={{ transform: `translateX(${percent(to)})` }}>
+          <span className={styles.thumb} />
+        </span>
         <input
           type="range"
           className={styles.input}
@@ -86,11 +87,10 @@ export function PriceRuler({
           {facts.nowText}
         </span>
         {to !== from && (
-          <span
-            className={`${styles.new} ${tone} ${isNear ? (side > 0 ? styles.toRight : styles.toLeft) : ''}`}
-            style={{ left: along(scale, value) }}
-          >
-            {valueText}
+          <span className={styles.along} style={{ transform: `translateX(${percent(to)})` }}>
+            <span className={`${styles.new} ${tone} ${isNear ? (side > 0 ? styles.toRight : styles.toLeft) : ''}`}>
+              {valueText}
+            </span>
           </span>
         )}
       </div>
