@@ -16,15 +16,15 @@ function monthOf(page: Page): string {
   return new URL(page.url()).searchParams.get('month') ?? '';
 }
 
-async function reported(month: string): Promise<MenuMixAnswer> {
-  const words = ['--import', 'tsx', 'lib/commands/report.ts', 'menu-mix', '--month', month, '--json'];
+async function reported(month: string, ...more: readonly string[]): Promise<MenuMixAnswer> {
+  const words = ['--import', 'tsx', 'lib/commands/report.ts', 'menu-mix', '--month', month, '--json', ...more];
   const options = { cwd: ROOT, env: surroundings(inject('program').dataDir), maxBuffer: 64_000_000 };
   const { stdout } = await promisify(execFile)(process.execPath, words, options);
   return menuMixShape.parse(JSON.parse(stdout));
 }
 
-async function fetched(venue: string, month: string): Promise<MenuMixAnswer> {
-  const path = `/api/v1/venues/${encodeURIComponent(venue)}/months/${month}/menu-mix`;
+async function fetched(venue: string, month: string, query = ''): Promise<MenuMixAnswer> {
+  const path = `/api/v1/venues/${encodeURIComponent(venue)}/months/${month}/menu-mix${query}`;
   const response = await fetch(`${inject('program').address}${path}`);
   expect(response.status).toBe(200);
   return menuMixShape.parse(await response.json());
@@ -94,6 +94,18 @@ test('the table holds every figure of the answer, the same as the command and HT
     .map((row) => Math.round(Number(row.contribution?.replaceAll(',', '').replace('\u2212', '-')) * 100));
   const printed = cents.filter((amount) => !Number.isNaN(amount)).reduce((sum, amount) => sum + amount, 0);
   expect(Math.round(Number(total.contribution?.replaceAll(',', '')) * 100)).toBe(printed);
+});
+
+test('set menus spread over their courses are the same by page, command and HTTP', async () => {
+  const month = monthOf(await visit('/'));
+  const page = await visit(`/menu?month=${month}&setMenus=spread`);
+  const command = await reported(month, '--set-menus', 'spread');
+  expect(await fetched(command.venue, month, '?setMenus=spread')).toEqual(command);
+  expect(command.setMenus).toBe('spread');
+  const table = await tableOf(page);
+  expect(table).toHaveLength(command.items.length + 1);
+  expectPrinted(table.at(-1)?.sold, command.totals.sold);
+  expect(await page.locator('main').textContent()).toContain('set menus spread over their courses');
 });
 
 test('the sentence and the picture speak of the same figures as the answer', async () => {

@@ -82,6 +82,34 @@ test('mixTotal(mix, locale) with nothing costed says unknown', () => {
   });
 });
 
+// 100 portions at 9.00 and 300 of which the price is not known: the mean price is that of the hundred.
+test('mixTotal(portions without a price) is the mean price of the portions that have one', () => {
+  const items = october.items.slice(0, 2).map((item, at) => ({
+    ...{ ...item, sold: at === 0 ? 100 : 300, netPrice: at === 0 ? '9.00' : null },
+    revenue: at === 0 ? '900.00' : null,
+  }));
+  const totals = { ...october.totals, sold: 400, revenue: '900.00' };
+  expect(mixTotal({ ...october, items, totals }, 'en-GB').cells.price).toBe('9.00');
+});
+
+const ADVICE = {
+  ...{ againstAverage: '-1.80', leavesLess: 0.97, rise: '3.00', mayLose: 0.5, takenOffFrom: 0.5 },
+  ...{ onlyWithout: [], mostPlatingMinutes: null },
+};
+
+test('mixRows(mix, locale) has advice for a dish below the average or on the line, none for one that is neither', () => {
+  const advised = (settled: boolean | null, againstAverage: string) => {
+    const items = october.items
+      .slice(0, 1)
+      .map((item) => ({ ...item, settled, advice: { ...ADVICE, againstAverage } }));
+    return mixRows({ ...october, items }, 'en-GB', shapes)[0]?.advice;
+  };
+  expect(advised(true, '-1.80')).toHaveLength(3);
+  expect(advised(false, '1.80')).toHaveLength(3);
+  expect(advised(true, '1.80')).toBeNull();
+  expect(row('Dune').advice).toBeNull();
+});
+
 test('sortedRows(rows, sorting, locale) keeps what is unknown last either way', () => {
   const last = (falling: boolean) => sortedRows(rows, { column: 'leaves', falling }, 'en-GB').at(-1)?.item;
   expect([last(true), last(false)]).toEqual(['Sheep’s curd, fig leaf', 'Sheep’s curd, fig leaf']);

@@ -57,6 +57,7 @@ export function MixTable({
                 column={column}
                 head={heads[column]}
                 sorting={sorting}
+                opens={column === 'plateCost' && rows.some((row) => row.opens)}
                 open={open}
                 onSort={() => setSorting(nextSorting(sorting, column))}
               />
@@ -91,12 +92,15 @@ function Head({
   column,
   head: [name, unit],
   sorting,
+  opens,
   open,
   onSort,
 }: {
   column: MixColumn;
   head: readonly [string, string];
   sorting: Sorting;
+  /** Its figures open to their workings. */
+  opens: boolean;
   open: boolean;
   onSort: () => void;
 }) {
@@ -106,7 +110,7 @@ function Head({
   return (
     <th scope="col" className={classOf(column, open)} aria-sort={isSorted ? direction : undefined}>
       <button type="button" className={styles.sort} onClick={onSort}>
-        {column === 'plateCost' ? <span className={styles.opens}>{name}</span> : name}
+        {opens ? <span className={styles.opens}>{name}</span> : name}
       </button>
       <span className={styles.onPaper}>{name}</span>
       <span className={styles.unit}>{units || '\u00a0'}</span>
