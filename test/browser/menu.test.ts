@@ -206,7 +206,7 @@ test('a head of the table sorts by its column, and says which way', async () => 
 test('Copy takes the table as it is sorted, and CSV leads to the same rows', async () => {
   const page = await visit('/', { permissions: ['clipboard-read', 'clipboard-write'] });
   await page.getByRole('button', { name: 'Copy' }).click();
-  await expect.poll(() => page.getByRole('status').textContent()).toMatch(/^Copied \d+ rows\.$/);
+  await expect.poll(() => page.locator('table').getByRole('status').textContent()).toMatch(/^Copied \d+ rows\.$/);
   const lines = (await page.evaluate(() => navigator.clipboard.readText())).split('\n');
   const table = await tableOf(page);
   expect(lines).toHaveLength(table.length + 1);
