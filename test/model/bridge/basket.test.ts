@@ -39,6 +39,18 @@ describe('basketOf', () => {
     ]);
   });
 
+  // 800 g of flour make four loaves of 250 g
+  test('basketOf(portionNeed) of a component that is sold by the piece is what one piece takes', () => {
+    const book = new Book();
+    const flour = book.ingredient('Flour', 'g', 0.01);
+    const loaf = book.component('Loaf', { yields: [1000, 'g'], also: [4, 'each'] }, [800, 'g', flour]);
+    book.menu(loaf, 4);
+    const period = costPeriod(book.facts(), days('2026-10'));
+    const node = period.nodeOf.get(loaf) ?? -1;
+    const need = portionNeed(period, node, [{ segment: 0, channel: 'dine_in', weight: 3 }]);
+    expect([...basketOf(period, need).values()]).toMatchObject([{ item: 'Flour', need: 200, cost: 2 }]);
+  });
+
   test('pricesOver(period, weights) is the mean price over the portions, by what it is the price of', () => {
     const { period, weights, basket } = tart();
     const priceOf = pricesOver(period, weights);
