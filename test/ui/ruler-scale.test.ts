@@ -12,6 +12,11 @@ test('rulerScale(values) of 8.40 to 23.10 runs from 8 to 24 in steps of 0.02', (
   });
 });
 
+test('rulerScale(values) has a tick at both of its ends and at even steps between', () => {
+  // 15.40 / 8 is 1.93, so that a tick is 2
+  expect(rulerScale([7, 22.4], 0).ticks).toEqual([6, 8, 10, 12, 14, 16, 18, 20, 22, 24]);
+});
+
 test('rulerScale(values) never goes below the least, and has a length for one value', () => {
   expect(rulerScale([-3, 4], 0).low).toBe(0);
   const one = rulerScale([0], 0);

@@ -87,7 +87,7 @@ export function BeforeAfter({
           ))}
           {(table.untouched || more > 0) && (
             <tr className={styles.rest}>
-              <th scope="row" colSpan={2}>
+              <th scope="row">
                 {more > 0 && (
                   <button type="button" onClick={onMore}>
                     {moreDishes(more, locale)}
@@ -95,6 +95,7 @@ export function BeforeAfter({
                 )}
                 {table.untouched && <span>{table.untouched}</span>}
               </th>
+              <td className={styles.picture} />
               {CHANGE_COLUMNS.map((column) => (
                 <td key={column} className={classOf(column, open)}>
                   {more <= 0 && column === 'class' && BEFORE_AFTER.noChange}

@@ -1,4 +1,4 @@
-import { niceStep, niceTicks } from '../mix-plane/nice-ticks';
+import { niceStep } from '../mix-plane/nice-ticks';
 
 /** The axis that a slider runs along. All in the unit that is printed: money a kilogram, or per cent. */
 export interface RulerScale {
@@ -20,7 +20,8 @@ export function rulerScale(values: readonly number[], least: number): RulerScale
   const tick = niceStep(span, TICKS);
   const low = Math.max(least, Math.floor(from / tick + 1e-9) * tick);
   const high = Math.max(low + tick, Math.ceil(to / tick - 1e-9) * tick);
-  return { low, high, step: stepOf(high - low), ticks: niceTicks(low, high, TICKS) };
+  const ticks = Array.from({ length: Math.round((high - low) / tick) + 1 }, (_, index) => low + index * tick);
+  return { low, high, step: stepOf(high - low), ticks: ticks.map((each) => Number(each.toPrecision(12))) };
 }
 
 /** A step that reads well and of which a tick is a multiple. */
