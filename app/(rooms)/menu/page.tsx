@@ -1,19 +1,15 @@
 import type { Metadata } from 'next';
-import { redirect } from 'next/navigation';
 import { Suspense } from 'react';
 import { periodName } from '@/lib/format/periods';
-import { mixTitle, NO_SALES, pageTitle, problemState, SHELL } from '@/lib/format/words/shell';
-import { RibbonWait } from '../../_ui/period-ribbon/ribbon-wait';
-import { State } from '../../_ui/state';
+import { mixTitle, pageTitle, SHELL } from '@/lib/format/words/shell';
 import { type Asked, asked, askedMix, menuHref, periodsOf } from './asked';
-import { FootPanel } from './foot-panel';
+import { LatestMonth } from './latest-month';
 import styles from './menu.module.css';
 import { PicturePanel } from './picture-panel';
-import { RibbonPanel } from './ribbon-panel';
 import { SectionLinks } from './section-links';
 import { SentencePanel } from './sentence-panel';
 import { TablePanel } from './table-panel';
-import { ViewLinks } from './view-links';
+import { ViewFrame } from './view-frame';
 import { PictureWait, SentenceWait, TableWait } from './waits';
 
 /** What the page is about: the mix of a period, or why there is none. */
@@ -47,51 +43,32 @@ export default async function MenuPage({ searchParams }: PageProps<'/menu'>) {
   const venue = asked(query, 'venue');
   const section = asked(query, 'section');
   const month = asked(query, 'month');
-  if (month === null) return <WithoutMonth venue={venue} section={section} />;
+  if (month === null)
+    return (
+      <LatestMonth venue={venue} title={SHELL.mix} hrefOf={(latest) => menuHref({ venue, month: latest, section })} />
+    );
   const question: Asked = { venue, month, section, setMenus: asked(query, 'setMenus') };
   return (
-    <>
-      <Suspense fallback={<RibbonWait />}>
-        <RibbonPanel asked={question} />
+    <ViewFrame current="/menu" asked={question} hrefOf={(other) => menuHref({ ...question, month: other })}>
+      <Suspense fallback={<h1 className="unseen">{SHELL.mix}</h1>}>
+        <Heading asked={question} />
       </Suspense>
-      <ViewLinks current="/menu" asked={question} />
-      <main id="main" className="wrap" tabIndex={-1}>
-        <Suspense fallback={<h1 className="unseen">{SHELL.mix}</h1>}>
-          <Heading asked={question} />
-        </Suspense>
-        <Suspense fallback={<div className={styles.sections} />}>
-          <SectionLinks asked={question} />
-        </Suspense>
-        <Suspense fallback={<SentenceWait />}>
-          <SentencePanel asked={question} />
-        </Suspense>
-        <Suspense fallback={<PictureWait />}>
-          <PicturePanel asked={question} />
-        </Suspense>
-        <Suspense fallback={<TableWait />}>
-          <TablePanel asked={question} />
-        </Suspense>
-      </main>
-      <Suspense>
-        <FootPanel asked={question} />
+      <Suspense fallback={<div className={styles.sections} />}>
+        <SectionLinks asked={question} />
       </Suspense>
-    </>
+      <Suspense fallback={<SentenceWait />}>
+        <SentencePanel asked={question} />
+      </Suspense>
+      <Suspense fallback={<PictureWait />}>
+        <PicturePanel asked={question} />
+      </Suspense>
+      <Suspense fallback={<TableWait />}>
+        <TablePanel asked={question} />
+      </Suspense>
+    </ViewFrame>
   );
 }
 
 async function Heading({ asked }: { asked: Asked }) {
   return <h1 className="unseen">{await titleOf(asked)}</h1>;
-}
-
-async function WithoutMonth({ venue, section }: { venue: string | null; section: string | null }) {
-  const periods = await periodsOf(venue);
-  const latest = periods.ok ? periods.answer.months.at(-1) : undefined;
-  if (latest) redirect(menuHref({ venue, month: latest.month, section }));
-  const isNothingThere = periods.ok || (venue === null && periods.problem.status === 404);
-  return (
-    <main id="main" className="wrap" tabIndex={-1}>
-      <h1 className="unseen">{SHELL.mix}</h1>
-      <State kind="empty" words={isNothingThere ? NO_SALES : problemState(periods.problem)} />
-    </main>
-  );
 }

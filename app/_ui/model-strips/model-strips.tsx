@@ -3,6 +3,7 @@
 import { useState } from 'react';
 import type { Purse } from '@/lib/format/money';
 import { MODELS } from '@/lib/format/words/menu-models';
+import widths from '../three-widths.module.css';
 import styles from './model-strips.module.css';
 import type { Strip } from './strip-facts';
 import { type StripSize, StripsDrawing } from './strips-drawing';
@@ -45,9 +46,9 @@ export function ModelStrips({
           ))}
         </select>
       </label>
-      <div className={styles.place} role="img" aria-label={MODELS.picture}>
+      <div className={widths.place} role="img" aria-label={MODELS.picture}>
         {SIZES.map((size) => (
-          <div key={size.name} className={styles[size.name]}>
+          <div key={size.name} className={widths[size.name]}>
             <StripsDrawing strips={strips} size={size} followed={followed} purse={purse} />
           </div>
         ))}

@@ -11,6 +11,7 @@ import {
 } from '@/lib/format/words/menu-models';
 import { noSalesIn, problemState } from '@/lib/format/words/shell';
 import { shapesOfSections } from '../../../_ui/mark-shape';
+import { MissingList } from '../../../_ui/missing-list';
 import { ModelStrips } from '../../../_ui/model-strips/model-strips';
 import { stripsOf } from '../../../_ui/model-strips/strip-facts';
 import { ModelTable } from '../../../_ui/model-table/model-table';
@@ -80,16 +81,7 @@ export async function ModelsPanel({ asked }: { asked: Asked }) {
               ))}
             </ul>
           </section>
-          {answer.issues.length > 0 && (
-            <section aria-labelledby="models-missing">
-              <h2 id="models-missing">{MODELS.missing}</h2>
-              <ul>
-                {answer.issues.map(({ code, about, text }) => (
-                  <li key={`${code} ${about}`}>{text}</li>
-                ))}
-              </ul>
-            </section>
-          )}
+          <MissingList title={MODELS.missing} issues={answer.issues} />
         </div>
       </div>
       <div className={styles.table}>

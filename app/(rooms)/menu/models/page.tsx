@@ -1,17 +1,13 @@
 import type { Metadata } from 'next';
-import { redirect } from 'next/navigation';
 import { Suspense } from 'react';
 import { periodName } from '@/lib/format/periods';
 import { MODELS, modelsTitle } from '@/lib/format/words/menu-models';
-import { NO_SALES, pageTitle, problemState } from '@/lib/format/words/shell';
-import { RibbonWait } from '../../../_ui/period-ribbon/ribbon-wait';
-import { State } from '../../../_ui/state';
-import { type Asked, asked, periodsOf } from '../asked';
-import { FootPanel } from '../foot-panel';
+import { pageTitle } from '@/lib/format/words/shell';
+import { type Asked, asked } from '../asked';
+import { LatestMonth } from '../latest-month';
 import styles from '../menu.module.css';
-import { RibbonPanel } from '../ribbon-panel';
 import { SectionLinks } from '../section-links';
-import { ViewLinks } from '../view-links';
+import { ViewFrame } from '../view-frame';
 import { PictureWait, SentenceWait } from '../waits';
 import { modelsHref, modelsOf } from './asked-models';
 import { ModelsPanel } from './models-panel';
@@ -34,52 +30,37 @@ export default async function ModelsPage({ searchParams }: PageProps<'/menu/mode
   const venue = asked(query, 'venue');
   const section = asked(query, 'section');
   const month = asked(query, 'month');
-  if (month === null) return <WithoutMonth venue={venue} section={section} />;
+  if (month === null)
+    return (
+      <LatestMonth
+        venue={venue}
+        title={MODELS.title}
+        hrefOf={(latest) => modelsHref({ venue, month: latest, section })}
+      />
+    );
   const question: Asked = { venue, month, section };
   return (
-    <>
-      <Suspense fallback={<RibbonWait />}>
-        <RibbonPanel asked={question} hrefOf={(other) => modelsHref({ ...question, month: other })} />
+    <ViewFrame current="/menu/models" asked={question} hrefOf={(other) => modelsHref({ ...question, month: other })}>
+      <Suspense fallback={<h1 className="unseen">{MODELS.title}</h1>}>
+        <Heading asked={question} />
       </Suspense>
-      <ViewLinks current="/menu/models" asked={question} />
-      <main id="main" className="wrap" tabIndex={-1}>
-        <Suspense fallback={<h1 className="unseen">{MODELS.title}</h1>}>
-          <Heading asked={question} />
-        </Suspense>
-        <Suspense fallback={<div className={styles.sections} />}>
-          <SectionLinks asked={question} hrefOf={modelsHref} />
-        </Suspense>
-        <Suspense
-          fallback={
-            <>
-              <SentenceWait />
-              <PictureWait />
-            </>
-          }
-        >
-          <ModelsPanel asked={question} />
-        </Suspense>
-      </main>
-      <Suspense>
-        <FootPanel asked={question} />
+      <Suspense fallback={<div className={styles.sections} />}>
+        <SectionLinks asked={question} hrefOf={modelsHref} />
       </Suspense>
-    </>
+      <Suspense
+        fallback={
+          <>
+            <SentenceWait />
+            <PictureWait />
+          </>
+        }
+      >
+        <ModelsPanel asked={question} />
+      </Suspense>
+    </ViewFrame>
   );
 }
 
 async function Heading({ asked }: { asked: Asked }) {
   return <h1 className="unseen">{await titleOf(asked)}</h1>;
-}
-
-async function WithoutMonth({ venue, section }: { venue: string | null; section: string | null }) {
-  const periods = await periodsOf(venue);
-  const latest = periods.ok ? periods.answer.months.at(-1) : undefined;
-  if (latest) redirect(modelsHref({ venue, month: latest.month, section }));
-  const isNothingThere = periods.ok || (venue === null && periods.problem.status === 404);
-  return (
-    <main id="main" className="wrap" tabIndex={-1}>
-      <h1 className="unseen">{MODELS.title}</h1>
-      <State kind="empty" words={isNothingThere ? NO_SALES : problemState(periods.problem)} />
-    </main>
-  );
 }

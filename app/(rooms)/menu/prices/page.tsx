@@ -1,15 +1,10 @@
 import type { Metadata } from 'next';
-import { redirect } from 'next/navigation';
-import { Suspense } from 'react';
 import { periodName } from '@/lib/format/periods';
 import { PRICES, pricesTitle } from '@/lib/format/words/price-changes';
-import { NO_SALES, pageTitle, problemState } from '@/lib/format/words/shell';
-import { RibbonWait } from '../../../_ui/period-ribbon/ribbon-wait';
-import { State } from '../../../_ui/state';
-import { type Asked, asked, periodsOf } from '../asked';
-import { FootPanel } from '../foot-panel';
-import { RibbonPanel } from '../ribbon-panel';
-import { ViewLinks } from '../view-links';
+import { pageTitle } from '@/lib/format/words/shell';
+import { type Asked, asked } from '../asked';
+import { LatestMonth } from '../latest-month';
+import { ViewFrame } from '../view-frame';
 import { allAsked, pricedOf, pricesHref } from './asked-prices';
 import { DeskPanel } from './desk-panel';
 import { StakePanel } from './stake-panel';
@@ -35,40 +30,25 @@ export default async function PricesPage({ searchParams }: PageProps<'/menu/pric
   const query = await searchParams;
   const venue = asked(query, 'venue');
   const month = asked(query, 'month');
-  if (month === null) return <WithoutMonth venue={venue} />;
+  if (month === null)
+    return (
+      <LatestMonth
+        venue={venue}
+        title={PRICES.title}
+        hrefOf={(latest) => pricesHref({ venue, month: latest, section: null })}
+      />
+    );
   const question: Asked = { venue, month, section: null };
   const [at = null] = allAsked(query, 'at');
   return (
-    <>
-      <Suspense fallback={<RibbonWait />}>
-        <RibbonPanel asked={question} hrefOf={(other) => pricesHref({ ...question, month: other })} />
-      </Suspense>
-      <ViewLinks current="/menu/prices" asked={question} />
-      <main id="main" className="wrap" tabIndex={-1}>
-        <Heading asked={question} />
-        <DeskPanel asked={question} texts={allAsked(query, 'price')} at={at} />
-        <StakePanel asked={question} />
-      </main>
-      <Suspense>
-        <FootPanel asked={question} />
-      </Suspense>
-    </>
+    <ViewFrame current="/menu/prices" asked={question} hrefOf={(other) => pricesHref({ ...question, month: other })}>
+      <Heading asked={question} />
+      <DeskPanel asked={question} texts={allAsked(query, 'price')} at={at} />
+      <StakePanel asked={question} />
+    </ViewFrame>
   );
 }
 
 async function Heading({ asked }: { asked: Asked }) {
   return <h1 className="unseen">{await titleOf(asked)}</h1>;
-}
-
-async function WithoutMonth({ venue }: { venue: string | null }) {
-  const periods = await periodsOf(venue);
-  const latest = periods.ok ? periods.answer.months.at(-1) : undefined;
-  if (latest) redirect(pricesHref({ venue, month: latest.month, section: null }));
-  const isNothingThere = periods.ok || (venue === null && periods.problem.status === 404);
-  return (
-    <main id="main" className="wrap" tabIndex={-1}>
-      <h1 className="unseen">{PRICES.title}</h1>
-      <State kind="empty" words={isNothingThere ? NO_SALES : problemState(periods.problem)} />
-    </main>
-  );
 }

@@ -2,12 +2,9 @@ import type { Metadata } from 'next';
 import { Suspense } from 'react';
 import { NO_SALES, pageTitle, problemState } from '@/lib/format/words/shell';
 import { WEEK, weekTitle } from '@/lib/format/words/week';
-import { RibbonWait } from '../../../_ui/period-ribbon/ribbon-wait';
 import { State } from '../../../_ui/state';
 import { asked, type Query } from '../asked';
-import { FootPanel } from '../foot-panel';
-import { RibbonPanel } from '../ribbon-panel';
-import { ViewLinks } from '../view-links';
+import { ViewFrame } from '../view-frame';
 import { SentenceWait } from '../waits';
 import { monthOfWeek, weekHref, weekOf } from './asked-week';
 import { WeekPanel } from './week-panel';
@@ -47,20 +44,11 @@ export default async function WeekPage({ searchParams }: PageProps<'/menu/week'>
   const month = week.ok ? monthOfWeek(week.answer.period.from) : (question.month ?? '');
   const within = { venue: question.venue, month, section: null };
   return (
-    <>
-      <Suspense fallback={<RibbonWait />}>
-        <RibbonPanel asked={within} hrefOf={(other) => weekHref(question.venue, other)} />
+    <ViewFrame current="/menu/week" asked={within} hrefOf={(other) => weekHref(question.venue, other)}>
+      <h1 className="unseen">{await titleOf(question)}</h1>
+      <Suspense fallback={<SentenceWait />}>
+        <WeekPanel venue={question.venue} month={question.month} />
       </Suspense>
-      <ViewLinks current="/menu/week" asked={within} />
-      <main id="main" className="wrap" tabIndex={-1}>
-        <h1 className="unseen">{await titleOf(question)}</h1>
-        <Suspense fallback={<SentenceWait />}>
-          <WeekPanel venue={question.venue} month={question.month} />
-        </Suspense>
-      </main>
-      <Suspense>
-        <FootPanel asked={within} />
-      </Suspense>
-    </>
+    </ViewFrame>
   );
 }

@@ -4,6 +4,7 @@ import { noSalesIn, problemState } from '@/lib/format/words/shell';
 import { YEAR, yearBasis, yearSentences } from '@/lib/format/words/year';
 import { yearHeads } from '@/lib/format/words/year-table';
 import { yearRows, yearSum } from '@/lib/format/year-rows';
+import { MissingList } from '../../../_ui/missing-list';
 import { PictureOut } from '../../../_ui/picture-out/picture-out';
 import { Said } from '../../../_ui/said';
 import type { SlotFacts } from '../../../_ui/slot-panels/slot-facts';
@@ -47,16 +48,7 @@ export async function YearPanel({ asked }: { asked: Asked }) {
         </figure>
         <div className={styles.notes}>
           <Reading facts={facts} />
-          {answer.issues.length > 0 && (
-            <section aria-labelledby="year-missing">
-              <h2 id="year-missing">{YEAR.missing}</h2>
-              <ul>
-                {answer.issues.map(({ code, about, text }) => (
-                  <li key={`${code} ${about}`}>{text}</li>
-                ))}
-              </ul>
-            </section>
-          )}
+          <MissingList title={YEAR.missing} issues={answer.issues} />
         </div>
       </div>
       <div className={styles.table}>

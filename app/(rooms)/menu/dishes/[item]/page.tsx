@@ -1,13 +1,11 @@
 import type { Metadata } from 'next';
-import { redirect } from 'next/navigation';
 import { Suspense } from 'react';
 import { dishTitle } from '@/lib/format/words/dish';
-import { NO_SALES, pageTitle, problemState } from '@/lib/format/words/shell';
+import { pageTitle } from '@/lib/format/words/shell';
 import { Ribbon } from '../../../../_ui/period-ribbon/ribbon';
 import { RibbonWait } from '../../../../_ui/period-ribbon/ribbon-wait';
-import { State } from '../../../../_ui/state';
 import { asked, periodsOf } from '../../asked';
-import styles from '../../menu.module.css';
+import { LatestMonth } from '../../latest-month';
 import { ViewLinks } from '../../view-links';
 import { type DishAsked, dishHref, dishOf } from '../asked';
 import { DishFoot } from './dish-foot';
@@ -43,7 +41,8 @@ export default async function DishPage({ params, searchParams }: PageProps<'/men
   const venue = asked(query, 'venue');
   const month = asked(query, 'month');
   const item = named((await params).item);
-  if (month === null) return <WithoutMonth venue={venue} item={item} />;
+  if (month === null)
+    return <LatestMonth venue={venue} title={item} hrefOf={(latest) => dishHref({ venue, month: latest, item })} />;
   const question: DishAsked = { venue, month, item, follow: asked(query, 'follow') };
   return (
     <>
@@ -77,17 +76,5 @@ async function DishRibbon({ asked: question }: { asked: DishAsked }) {
   if (!periods.ok || periods.answer.months.length === 0) return null;
   return (
     <Ribbon periods={periods.answer} chosen={question.month} hrefOf={(month) => dishHref({ ...question, month })} />
-  );
-}
-
-async function WithoutMonth({ venue, item }: { venue: string | null; item: string }) {
-  const periods = await periodsOf(venue);
-  const latest = periods.ok ? periods.answer.months.at(-1) : undefined;
-  if (latest) redirect(dishHref({ venue, month: latest.month, item }));
-  return (
-    <main id="main" className={`wrap ${styles.saying}`} tabIndex={-1}>
-      <h1 className="unseen">{item}</h1>
-      <State kind="empty" words={periods.ok ? NO_SALES : problemState(periods.problem)} />
-    </main>
   );
 }
