@@ -11,7 +11,8 @@ import button from '../button.module.css';
 import { PricePicker } from '../price-picker/price-picker';
 import { PriceRuler } from '../price-ruler/price-ruler';
 import { Said } from '../said';
-import { type DeskFigures, type DeskRuler, type DeskScope, deskFigures, deskRuler } from './desk-view';
+import { type DeskFigures, deskFigures } from './desk-figures';
+import { type DeskRuler, type DeskScope, deskRuler } from './desk-ruler';
 import { FigureField } from './figure-field';
 import {
   chosenOf,

@@ -1,4 +1,6 @@
 import { nameKey } from '@/lib/core/name-key';
+import { currencySign, type Purse } from '@/lib/format/money';
+import { priceUnit } from '@/lib/format/words/price-changes';
 import { type EditTarget, type PriceEdit, type PriceStep, spokenAmount } from '@/lib/model/price-model/edits';
 import type { Goods, PriceModel } from '@/lib/model/price-model/price-model';
 import { priceNow } from '@/lib/model/price-model/price-now';
@@ -52,6 +54,11 @@ export function dearestGoods(model: PriceModel): EditTarget | null {
     ((priceNow(model, goods) ?? 0) / spokenAmount(goods)) * goods.need.reduce((sum, each) => sum + each, 0);
   const dearest = [...model.goods].sort((a, b) => spent(b) - spent(a))[0];
   return dearest ? { of: 'ingredient', name: dearest.name } : null;
+}
+
+/** In what the price is counted: per cent where several move together, money a kilogram, or money on the menu. */
+export function targetUnit({ now, unit }: TargetFacts, purse: Purse): string {
+  return now === null ? '%' : priceUnit(unit, currencySign(purse));
 }
 
 /** What the slider stands at: the price after a step, or per cent where several move together. */

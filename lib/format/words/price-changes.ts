@@ -228,6 +228,11 @@ export function unitName(unit: 'g' | 'ml' | 'each'): string {
   return unit === 'each' ? 'piece' : unit === 'g' ? 'kg' : 'litre';
 }
 
+/** In what a price is counted; null is a price on the menu. */
+export function priceUnit(unit: 'g' | 'ml' | 'each' | null, sign: string): string {
+  return unit === null ? `${sign} on the menu` : `${sign} a ${unitName(unit)}`;
+}
+
 /** Why a change cannot be made. */
 export function troubleText(name: string, why: 'touches-nothing' | 'below-zero', period: string): string {
   return why === 'below-zero'

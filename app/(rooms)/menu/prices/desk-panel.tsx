@@ -1,7 +1,8 @@
 import { periodName } from '@/lib/format/periods';
 import { NOTHING_PRICED, unreadText } from '@/lib/format/words/price-changes';
 import { problemState } from '@/lib/format/words/shell';
-import { deskFigures, deskRuler } from '../../../_ui/price-desk/desk-view';
+import { deskFigures } from '../../../_ui/price-desk/desk-figures';
+import { deskRuler } from '../../../_ui/price-desk/desk-ruler';
 import { movesOf } from '../../../_ui/price-desk/moves';
 import { PriceDesk } from '../../../_ui/price-desk/price-desk';
 import { ROWS } from '../../../_ui/price-desk/rows';

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { deskFigures, deskRuler } from '@/app/_ui/price-desk/desk-view';
+import { deskFigures } from '@/app/_ui/price-desk/desk-figures';
+import { deskRuler } from '@/app/_ui/price-desk/desk-ruler';
 import { typedNumber } from '@/app/_ui/price-desk/figure-field';
 import type { Moves } from '@/app/_ui/price-desk/moves';
 import { priceChoices } from '@/app/_ui/price-desk/price-choices';
