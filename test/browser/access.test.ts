@@ -9,6 +9,9 @@ const PAGES = [
   '/menu',
   '/menu/models',
   '/menu/prices',
+  '/menu/dishes',
+  '/menu/year',
+  '/menu/week',
   '/menu/prices?month=2026-10&price=Dark+couverture+64+%25:%2B25%25',
 ];
 
