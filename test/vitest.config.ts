@@ -52,7 +52,7 @@ export default defineConfig({
         test: {
           name: 'unit',
           include: [
-            'test/{core,model,reports,format,intake,published,architecture,ui,session,seed,mutation}{,/**}/*.test.ts',
+            'test/{access,core,model,reports,format,intake,published,architecture,ui,session,seed,mutation}{,/**}/*.test.ts',
             'test/*.test.ts',
           ],
           // generated tests on a busy machine

@@ -19,20 +19,6 @@ export async function takeOutOthers(
   ]);
 }
 
-/** From which days an item has versions, ISO text, '' from the beginning; oldest first. */
-export async function versionStarts(
-  tx: VenueTx,
-  table: 'ingredient_version' | 'recipe_version',
-  item: number,
-): Promise<readonly string[]> {
-  const { rows } = await tx.bulk.query<{ day: string }>(
-    `select coalesce(to_char(valid_from, 'YYYY-MM-DD'), '') as day from ${table} where venue_id = $1 and item_id = $2
-     order by valid_from nulls first`,
-    [tx.venue, item],
-  );
-  return rows.map(({ day }) => day);
-}
-
 /** Takes out one version of an item with its lines. `from` is ISO text, null from the beginning. */
 export async function takeOutVersion(
   tx: VenueTx,

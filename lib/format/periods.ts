@@ -25,6 +25,18 @@ export function dayName(isoDay: string, locale: string): string {
   return dated(isoDay, locale, { day: 'numeric', month: 'long', year: 'numeric' }) ?? isoDay;
 }
 
+/** An ISO time stamp as the clock of a place says it: 2 October 2026, 13:50. */
+export function momentName(
+  iso: string,
+  { locale, timeZone }: { readonly locale: string; readonly timeZone: string },
+): string {
+  const moment = new Date(iso);
+  const parts = { calendar: 'gregory', numberingSystem: 'latn', timeZone } as const;
+  const day = new Intl.DateTimeFormat(spoken(locale), { ...parts, day: 'numeric', month: 'long', year: 'numeric' });
+  const time = new Intl.DateTimeFormat('en-GB', { ...parts, hour: '2-digit', minute: '2-digit' });
+  return `${day.format(moment)}, ${time.format(moment)}`;
+}
+
 /** The days of a span, both ends included: 19 to 25 October 2026, 26 October to 1 November 2026. */
 export function spanName(first: string, last: string, locale: string): string {
   const [from, to] = [parseDay(first), parseDay(last)];

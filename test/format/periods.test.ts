@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { dayName, monthAbbreviation, monthName, periodName } from '@/lib/format/periods';
+import { dayName, momentName, monthAbbreviation, monthName, periodName } from '@/lib/format/periods';
 import { countWord, portions, portionsFigure } from '@/lib/format/portions';
 
 test('monthName(month, locale) and dayName(day, locale) speak English, in the order of an English locale', () => {
@@ -44,4 +44,10 @@ test('countWord(count, locale) writes small counts as words', () => {
   expect(countWord(6, 'en-GB')).toBe('six');
   expect(countWord(12, 'en-GB')).toBe('twelve');
   expect(countWord(13, 'en-GB')).toBe('13');
+});
+
+test('momentName(iso, place) is what the clock there says', () => {
+  const at = '2026-10-31T23:50:12.123456Z';
+  expect(momentName(at, { locale: 'en-IE', timeZone: 'Europe/Dublin' })).toBe('31 October 2026, 23:50');
+  expect(momentName(at, { locale: 'en-IE', timeZone: 'Europe/Vienna' })).toBe('1 November 2026, 00:50');
 });

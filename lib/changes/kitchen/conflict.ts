@@ -2,8 +2,10 @@ import { grouped } from '../../core/grouped';
 import { nameKey } from '../../core/name-key';
 import type { VenueTx } from '../../db/in-venue';
 import { changesAfter, deletedItem, type RecordedChange } from '../../db/item-record';
+import { loadVenue } from '../../db/load-venue';
 import { type KnownItem, knownItems } from '../../db/save-items';
 import { writtenItem } from '../../db/written-item';
+import { momentName } from '../../format/periods';
 import {
   alreadyThere,
   changedMeanwhile,
@@ -26,7 +28,9 @@ export async function conflictOf(
   const writes = await othersWrites(tx, changes);
   const last = writes.at(-1);
   const words =
-    revision === null || !last ? alreadyThere(item.name) : changedMeanwhile(item.name, last.person, last.at);
+    revision === null || !last
+      ? alreadyThere(item.name)
+      : changedMeanwhile(item.name, last.person, momentName(last.at, await loadVenue(tx)));
   return notKept('conflict', words, { conflict: { writes, theirs, yours } });
 }
 
@@ -42,7 +46,7 @@ export async function goneOrNever(
   const writes = gone === null ? [] : await othersWrites(tx, await changesAfter(tx, gone, revision ?? 0));
   const last = writes.at(-1);
   if (!last) return notKept('no-item', goneFromKitchen(named));
-  return notKept('conflict', deletedMeanwhile(named, last.person, last.at), {
+  return notKept('conflict', deletedMeanwhile(named, last.person, momentName(last.at, await loadVenue(tx))), {
     conflict: { writes, theirs: null, yours },
   });
 }

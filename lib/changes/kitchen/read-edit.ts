@@ -1,6 +1,6 @@
 import type { z } from 'zod';
 import { isFault, type Outcome } from '../../db/plan-keyed';
-import { notKept as notKeptWords } from '../../format/words/kitchen';
+import { noSuchForm, notKept as notKeptWords } from '../../format/words/kitchen';
 import { kitchenRefusalText } from '../../format/words/kitchen-refusals';
 import { rowReader, shortened } from '../../intake/read-rows';
 import type { Cells, RowKind } from '../../intake/rows/row-kind';
@@ -14,7 +14,11 @@ export function askedFor<Shape extends z.ZodType>(
 ): { readonly asked: z.output<Shape>; readonly wrong: null } | { readonly asked: null; readonly wrong: Kept } {
   const read = shape.safeParse(body);
   if (read.success) return { asked: read.data, wrong: null };
-  const fields = read.error.issues.map(({ path, message }) => ({ name: path.join('.'), value: null, text: message }));
+  const fields = read.error.issues.map(({ path, code, message }) => ({
+    name: path.join('.'),
+    value: null,
+    text: code === 'custom' ? message : noSuchForm(path.join('.')),
+  }));
   return { asked: null, wrong: { ok: false, refusal: refusal('wrong', notKeptWords, { fields }) } };
 }
 

@@ -5,6 +5,7 @@ import { saveMeasures } from '../../db/save-measures';
 import { saveParts } from '../../db/save-parts';
 import { saveYields } from '../../db/save-yields';
 import { takeOutOthers } from '../../db/take-out';
+import { dayInForce } from '../../db/version-days';
 import { ROW_KINDS } from '../../intake/row-kinds';
 import type { Asker } from '../../session/asker';
 import { ingredientEditShape } from './edit-shapes';
@@ -39,7 +40,7 @@ export async function saveIngredient(asker: Asker, body: unknown): Promise<Kept>
     const yields = readCells(ROW_KINDS.yields, style, own, cells.yields);
     if (!version) throw new Error('one version was to be read');
     return {
-      day: version.validFrom,
+      day: await dayInForce(tx, 'ingredient_version', item?.id ?? null, version.validFrom),
       makesKnown: 'ingredients',
       async save() {
         const saved = await saveIngredients(tx, stated([version]), books.closedThrough);

@@ -6,6 +6,7 @@ import { itemId, knownItems } from '../../db/save-items';
 import { saveRecipeLines } from '../../db/save-recipe-lines';
 import { saveRecipes } from '../../db/save-recipes';
 import type { VenueBooks } from '../../db/save-venue-settings';
+import { dayInForce } from '../../db/version-days';
 import { ROW_KINDS } from '../../intake/row-kinds';
 import type { Cells } from '../../intake/rows/row-kind';
 import type { Asker } from '../../session/asker';
@@ -22,7 +23,8 @@ export async function saveRecipe(asker: Asker, body: unknown): Promise<Kept> {
   return kitchenWrite(asker, asked, async (tx, { item, books, style }) => {
     const name = item?.name ?? (await newName(tx, asked.name, (kind) => kind !== 'ingredient', asked));
     if (item?.kind === 'ingredient') throw wrongName('name-taken', name, { kind: item.kind });
-    return preparedRecipe(tx, { books, style }, name, asked);
+    const prepared = preparedRecipe(tx, { books, style }, name, asked);
+    return { ...prepared, day: await dayInForce(tx, 'recipe_version', item?.id ?? null, prepared.day) };
   });
 }
 

@@ -1,5 +1,6 @@
 import { dayText } from '../../core/days';
-import { takeOutVersion, versionStarts } from '../../db/take-out';
+import { takeOutVersion } from '../../db/take-out';
+import { dayInForce, versionStarts } from '../../db/version-days';
 import { lastVersion, noSuchVersion } from '../../format/words/kitchen';
 import type { Asker } from '../../session/asker';
 import { versionShape } from './edit-shapes';
@@ -19,7 +20,7 @@ export async function takeVersion(asker: Asker, body: unknown): Promise<Kept> {
     if (!starts.includes(from ?? '')) throw notKept('wrong', noSuchVersion(item.name, from ?? '', starts));
     if (starts.length === 1) throw notKept('wrong', lastVersion(item.name));
     return {
-      day: asked.validFrom,
+      day: await dayInForce(tx, table, item.id, asked.validFrom),
       async save() {
         await takeOutVersion(tx, table, item.id, from);
         return { id: item.id, name: item.name };

@@ -1,10 +1,10 @@
-import { parseDay } from '../../core/days';
 import { inVenue, type VenueTx } from '../../db/in-venue';
 import { cameWithFile, changesAfter, changesOfWrite, itemsChanged, type RecordedChange } from '../../db/item-record';
 import { itemUses } from '../../db/item-uses';
 import { kitchenDay } from '../../db/kitchen-day';
 import { turnBackLines } from '../../db/lines-left-out';
 import { nameInTheWay, putBack, standsAsBefore } from '../../db/undo-write';
+import { dayTouched } from '../../db/version-days';
 import { changedSince, nameTaken, noSuchSave, savedByFile, stillUsed } from '../../format/words/kitchen';
 import type { Asker } from '../../session/asker';
 import { undoShape } from './edit-shapes';
@@ -23,7 +23,7 @@ export async function undoSave(asker: Asker, body: unknown): Promise<Kept> {
   return throughKitchenDoor(asker, asked.venue, (db, who) =>
     inVenue(db, who, 'write', async (tx) => {
       const { item, name, changes } = await undoable(tx, asked.write);
-      const day = asked.date ?? dayOf(changes) ?? (await kitchenDay(tx));
+      const day = asked.date ?? (await dayTouched(tx, item, changes)) ?? (await kitchenDay(tx));
       const before = await costedOn(tx, day);
       await putBack(tx, changes);
       await turnBackLines(tx, changes[0]?.at ?? '');
@@ -56,11 +56,4 @@ async function nameOf(tx: VenueTx, item: number, changes: readonly RecordedChang
   const there = await tx.prisma.item.findFirst({ where: { venueId: tx.venue, id: item }, select: { name: true } });
   const gone = changes.find(({ thing, before }) => thing === 'item' && before !== null)?.before?.name;
   return there?.name ?? String(gone ?? '');
-}
-
-/** The day from which the version holds that was saved. */
-function dayOf(changes: readonly RecordedChange[]): ReturnType<typeof parseDay> {
-  const version = changes.find(({ thing }) => thing.endsWith('_version'));
-  const from = (version?.after ?? version?.before)?.valid_from;
-  return typeof from === 'string' ? parseDay(from) : null;
 }

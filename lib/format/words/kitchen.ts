@@ -15,6 +15,12 @@ export const notKept: ProblemWords = {
   detail: 'Something here cannot be kept as it is; nothing was changed. What it is stands with each field.',
 };
 
+export function noSuchForm(field: string): string {
+  return field === ''
+    ? 'This is no edit, or it says something that no edit has. Send it as its description says.'
+    : `“${field}” is missing, too long, or has another form than an edit has. Send it as its description says.`;
+}
+
 export function goneFromKitchen(name: string): ProblemWords {
   return {
     title: 'Not there',
@@ -32,14 +38,14 @@ export function alreadyThere(name: string): ProblemWords {
 export function changedMeanwhile(name: string, who: string, at: string): ProblemWords {
   return {
     title: 'Somebody else changed this',
-    detail: `${who} changed “${name}” at ${at}, after you opened it. Nothing of yours was kept yet: look at both and choose.`,
+    detail: `${who} changed “${name}” on ${at}, after you opened it. Nothing of yours was kept yet: look at both and choose.`,
   };
 }
 
 export function deletedMeanwhile(name: string, who: string, at: string): ProblemWords {
   return {
     title: 'Somebody else deleted this',
-    detail: `${who} deleted “${name}” at ${at}, after you opened it. Undo that first, or write it down anew.`,
+    detail: `${who} deleted “${name}” on ${at}, after you opened it. Undo that first, or write it down anew.`,
   };
 }
 

@@ -173,6 +173,11 @@ test('saveRecipe(asker, edit) refuses with every wrong field, and keeps nothing'
   ]);
   const shape = refusalOf(await saveRecipe(ADA, { venue, item: 'Praline' }));
   expect([shape.why, shape.fields.map(({ name }) => name)]).toEqual(['wrong', ['revision', 'version', 'lines']]);
+  expect(shape.fields[0]?.text).toContain('“revision” is missing');
+  const date = refusalOf(await saveRecipe(ADA, { ...(await edit('Praline', NUTTY)), date: '2026-02-30' }));
+  expect(date.fields).toMatchObject([
+    { name: 'date', text: expect.stringContaining('is no day of a restaurant’s books') },
+  ]);
   const nowhere = refusalOf(await saveRecipe(ADA, { ...(await edit('Praline', NUTTY)), venue: 'Atlantis' }));
   expect(nowhere.why).toBe('no-venue');
   expect(await everythingStored(db, venue)).toEqual(before);
@@ -188,7 +193,7 @@ test('saveRecipe(asker, edit) of what somebody else changed meanwhile keeps noth
   const before = await everythingStored(db, venue);
   const { why, conflict, detail } = refusalOf(await saveRecipe(BEN, ben));
   expect(why).toBe('conflict');
-  expect(detail).toMatch(/^ada changed “Praline” at 2\d\d\d-.*Z, after you opened it\./);
+  expect(detail).toMatch(/^ada changed “Praline” on \d+ [A-Z][a-z]+ 2\d\d\d, \d\d:\d\d, after you opened it\./);
   expect(conflict?.writes).toMatchObject([{ person: 'ada', write: first.write }]);
   expect(conflict?.writes[0]?.did).toEqual([
     'added a version (2026-11-01)',
@@ -241,6 +246,27 @@ test('undoSave(asker, write) puts back what the save found; its own undo brings 
   expect(await everythingStored(db, venue)).toEqual(after);
   keptOf(await undoSave(BEN, { venue, write: redone.write }));
   expect(await everythingStored(db, venue)).toEqual(before);
+});
+
+// From the beginning up to the 1st of November: what an edit of it does is seen on the last day of October.
+test('saveRecipe and undoSave look at a day on which the version is in force', async () => {
+  await newQuay();
+  keptOf(await saveRecipe(ADA, await edit('Praline', NUTTY)));
+  const first = {
+    version: { ...NUTTY.version, valid_from: '' },
+    lines: [{ item: 'Sugar', quantity: '2', unit: 'kg' }],
+  };
+  const saved = keptOf(await saveRecipe(ADA, await edit('Praline', first)));
+  expect(saved.effects.date).toBe('2025-12-31');
+  const second = {
+    ...first,
+    version: { ...NUTTY.version, valid_from: '2026-01-01', hands_on_minutes: '0', grade: '' },
+  };
+  const doubled = keptOf(await saveRecipe(ADA, await edit('Praline', second)));
+  expect(doubled.effects.items.map(({ item, after }) => [item, after?.plateCost])).toContainEqual(['Tart', '0.60']);
+  const undone = keptOf(await undoSave(ADA, { venue, write: doubled.write, dryRun: true }));
+  expect(undone.effects.date).toBe('2026-01-01');
+  expect(undone.effects.items.map(({ item, after }) => [item, after?.plateCost])).toContainEqual(['Tart', '0.50']);
 });
 
 test('undoSave(asker, write) after a later change of the same item is refused until that is undone', async () => {
