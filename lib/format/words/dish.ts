@@ -9,6 +9,7 @@ import { CLASS_MEANING, type ClassName, classBefore, isDoubtedBefore, otherClass
 import type { StateWords } from './shell';
 
 export const DISH = {
+  tryPrice: 'Try another price',
   notOnSale: 'not on the menu in this period',
   everyGuest: 'given to every guest',
   setMenu: 'set menu',

@@ -2,6 +2,7 @@ import type { Route } from 'next';
 import { cache } from 'react';
 import { dishAnswer } from '@/lib/answers/dish';
 import { dishCostAnswer } from '@/lib/answers/dish-cost';
+import { priceEditText } from '@/lib/format/price-edit-text';
 import { currentAsker } from '@/lib/session/asker';
 import { dishPage, pageQuery } from '../../../_ui/dish-page';
 
@@ -21,6 +22,12 @@ export function dishHref({
   follow = null,
 }: Omit<DishAsked, 'follow'> & { follow?: string | null }): Route {
   return dishPage(item, pageQuery(month, venue, follow));
+}
+
+/** The price changes of the month with the menu price of a dish to be moved. */
+export function tryPriceHref({ venue, month }: Pick<DishAsked, 'venue' | 'month'>, item: string): Route {
+  const price = priceEditText({ target: { of: 'item', name: item }, step: { how: 'share', by: 0 } });
+  return `/menu/prices?${new URLSearchParams({ month, ...(venue && { venue }), price })}` as Route;
 }
 
 /** The answers of a request, each asked for once however many panels need it. */

@@ -19,7 +19,7 @@ import { Said } from '../../../../_ui/said';
 import { State } from '../../../../_ui/state';
 import { periodsOf, viewHref } from '../../asked';
 import menu from '../../menu.module.css';
-import { type DishAsked, dishHref, dishOf } from '../asked';
+import { type DishAsked, dishHref, dishOf, tryPriceHref } from '../asked';
 
 /** What a dish is, its sum and its sentences; where there is no answer, why, and what to do. */
 export async function HeadPanel({ asked }: { asked: DishAsked }) {
@@ -64,6 +64,13 @@ export async function HeadPanel({ asked }: { asked: DishAsked }) {
               <Said phrase={dishSentences(answer, purse)} />
             </p>
             <p className={menu.basis}>{dishBasis(answer, MODEL_SOURCE).join(' · ')}</p>
+            {answer.figures?.netPrice && (
+              <p className={menu.onward}>
+                <Link prefetch={false} href={tryPriceHref(asked, answer.item)}>
+                  {DISH.tryPrice}
+                </Link>
+              </p>
+            )}
           </div>
         </>
       ) : (
