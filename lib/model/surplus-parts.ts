@@ -29,12 +29,12 @@ export interface SplitNeed {
  * `need` covers everything that is made, entry node * segments + segment (needOfServed, with other uses where they are counted).
  */
 export function surplusParts(period: CostedPeriod, need: Float64Array): readonly SplitNeed[] {
-  const partsOf = new Map<number, number[]>();
+  const partsOf = new Map<number, number[]>(); // by name of the whole, as parts are
   period.things.forEach(({ id, part }, node) => {
     const whole = period.nodeOf.get(id);
     if (part && whole !== undefined) partsOf.set(whole, [...(partsOf.get(whole) ?? []), node]);
   });
-  return [...partsOf].sort(([a], [b]) => a - b).flatMap(([node, parts]) => splitNeed(period, need, node, parts));
+  return [...partsOf].flatMap(([node, parts]) => splitNeed(period, need, node, parts));
 }
 
 function splitNeed(

@@ -202,4 +202,50 @@ describe('byProductFlows', () => {
       costOfUsed: null,
     });
   });
+
+  // whey is made by what comes first in the order of names, ashes by what comes last
+  test('byProductFlows(two by-products) stand by name, whichever is made first', () => {
+    const { book, flour, plate } = bakery(1.5);
+    const ashes = book.ingredient('Ashes', 'g', null);
+    const whey = book.ingredient('Whey', 'g', null);
+    const zest = book.component(
+      'Zest',
+      { yields: [1, 'each'] },
+      [10, 'g', flour],
+      [2, 'g', ashes, { byProductCredit: 0.1 }],
+    );
+    const bun = book.component(
+      'A bun',
+      { yields: [1, 'each'] },
+      [10, 'g', flour],
+      [3, 'g', whey, { byProductCredit: 0.2 }],
+    );
+    const both = book.dish('Both', {}, [1, 'each', bun], [1, 'each', zest]);
+    book.sell(both, '2026-10-02', 2, 20);
+    book.sell(plate, '2026-10-02', 20, 300);
+    const period = costPeriod(book.facts(), days('2026-10'));
+    expect(byProductFlows(period, needOfServed(period)).map(({ thing, made }) => [thing.name, made])).toEqual([
+      ['Ashes', 4],
+      ['Trimmings', 300],
+      ['Whey', 6],
+    ]);
+  });
+
+  // before the 16th another recipe says another credit, but nothing is made of either then
+  test('byProductFlows(credits that differ on days on which nothing is made) knows the money', () => {
+    const { book, flour, trim, plate } = bakery(1.5);
+    const cake = book.component(
+      'Cake',
+      { yields: [10, 'each'] },
+      [500, 'g', flour],
+      [1, 'g', trim, { byProductCredit: 1 }],
+    );
+    book.recipe(cake, { from: '2026-10-16', yields: [10, 'each'] }, [500, 'g', flour]);
+    book.sell(plate, '2026-10-20', 20, 300);
+    const period = costPeriod(book.facts(), days('2026-10'));
+    const [flow] = byProductFlows(period, needOfServed(period));
+    expect(flow?.made).toBeCloseTo(300, 9);
+    expect(flow?.creditOfMade).toBeCloseTo(1.5, 12);
+    expect(flow?.costOfUsed).toBe(0);
+  });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { costPeriod } from '@/lib/model/costed-period';
-import { coversIssues, extrasGiven } from '@/lib/model/extras';
+import { coversIssues, extrasGiven, givenWeights } from '@/lib/model/extras';
 import type { ItemId } from '@/lib/model/facts';
 import { needByDay, needOfServed } from '@/lib/model/served';
 import { Book, day, days } from '../books';
@@ -49,10 +49,12 @@ describe('extrasGiven', () => {
     book.sell(tart, '2026-10-09', 4, 36);
     book.sell(tart, '2026-10-12', 4, 36);
     book.sell(tart, '2026-10-13', 4, 36);
+    book.sell(tart, '2026-10-15', 4, 36);
+    book.sell(tart, '2026-10-16', 0, 0, { comps: 1 }); // no day of trade
     book.cover('2026-10-13', 20);
     const extras = extrasGiven(costPeriod(book.facts(), OCTOBER));
-    expect(extras[0]).toMatchObject({ covers: 20, daysWithoutCovers: 1 });
-    expect(coversIssues(extras)).toEqual([{ code: 'no-covers', about: 'Pre-dessert', facts: { days: 1 } }]);
+    expect(extras[0]).toMatchObject({ covers: 20, daysWithoutCovers: 2 });
+    expect(coversIssues(extras)).toEqual([{ code: 'no-covers', about: 'Pre-dessert', facts: { days: 2 } }]);
   });
 
   test('extrasGiven(an extra without price) has no cost, and its issue stands from the first day on which it is given', () => {
@@ -73,5 +75,22 @@ describe('extrasGiven', () => {
     const { book } = house();
     book.cover('2026-09-12', 40);
     expect(extrasGiven(costPeriod(book.facts(), days('2026-09')))).toEqual([]);
+  });
+});
+
+describe('givenWeights', () => {
+  // the month is cut on the 10th and on the 20th: 10 days of the one recipe, 12 of the other
+  test('givenWeights(period, extra) is by the days on which it is given where no guests are known, by guests where some are', () => {
+    const { book, extra } = house();
+    const weights = () => {
+      const period = costPeriod(book.facts(), OCTOBER);
+      return givenWeights(period, period.nodeOf.get(extra) ?? expect.unreachable());
+    };
+    const each = (segment: number, weight: number) => ({ segment, channel: null, weight });
+    expect(weights()).toEqual([each(1, 10), each(2, 12)]);
+    book.cover('2026-10-09', 30);
+    book.cover('2026-10-12', 40);
+    book.cover('2026-10-13', 5);
+    expect(weights()).toEqual([each(1, 45)]);
   });
 });

@@ -46,6 +46,11 @@ describe('waitingIssues', () => {
     expect(waitingIssues('Marram House', { rows: 0, portions: 0, names: [] }, 300)).toEqual([]);
   });
 
+  test('waitingIssues(rows whose number cannot be read, where nothing was sold) has no share', () => {
+    const names = [{ name: 'Tea', rows: 1, portions: 0 }];
+    expect(waitingIssues('Marram House', { rows: 1, portions: 0, names }, 0)[0]?.facts.share).toBeNull();
+  });
+
   test('portionsSold(things) adds the paid portions of everything sold in the period', () => {
     const book = new Book();
     const tart = book.dish('Tart', { estimatedCost: 1 });
