@@ -1,43 +1,25 @@
-import { execFile } from 'node:child_process';
-import { fileURLToPath } from 'node:url';
-import { promisify } from 'node:util';
 import type { BrowserContextOptions, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { dishCostsShape } from '@/lib/answers/dish-costs-shape';
 import { type DishAnswer, dishShape } from '@/lib/answers/dish-shape';
 import { accessTroubles } from './axe';
-import { type Running, startProgram, surroundings } from './start-program';
+import { demoProgram } from './demo-program';
 import { tableOf } from './table-of';
-import { visitor } from './visit';
 
-const ROOT = fileURLToPath(new URL('../..', import.meta.url));
-const visit = visitor();
 const MONTH = '2026-10';
 /** The demo restaurant: an estimate, a half-known plate, set menus, an extra, dishes that went. */
-let program: Running;
-
-beforeAll(async () => {
-  program = await startProgram();
-});
-
-afterAll(() => program.stop());
+const demo = demoProgram();
+const open = demo.visit;
 
 const dishPath = (item: string, more = '') => `/menu/dishes/${encodeURIComponent(item)}?month=${MONTH}${more}`;
-const open = (path: string, options?: BrowserContextOptions) => visit(`${program.address}${path}`, options);
 const openDish = (item: string, options?: BrowserContextOptions) => open(dishPath(item), options);
 
 async function reported(item: string): Promise<DishAnswer> {
-  const words = ['--import', 'tsx', 'lib/commands/report.ts', 'dish', '--item', item, '--month', MONTH, '--json'];
-  const options = { cwd: ROOT, env: surroundings(program.dataDir), maxBuffer: 64_000_000 };
-  const { stdout } = await promisify(execFile)(process.execPath, words, options);
-  return dishShape.parse(JSON.parse(stdout));
+  return dishShape.parse(await demo.reported('dish', '--item', item, '--month', MONTH));
 }
 
 async function fetched(item: string): Promise<DishAnswer> {
-  const path = `/api/v1/venues/${encodeURIComponent('Marram House')}/months/${MONTH}/dishes/${encodeURIComponent(item)}`;
-  const response = await fetch(`${program.address}${path}`);
-  expect(response.status).toBe(200);
-  return dishShape.parse(await response.json());
+  return dishShape.parse(await demo.fetched(`${MONTH}/dishes/${encodeURIComponent(item)}`));
 }
 
 /** A printed number, to be within half of its last place of the figure it was made from. */
@@ -163,8 +145,7 @@ test('a mark of the mix leads to its dish with Enter, a row with its name, and t
 
   await page.getByRole('navigation', { name: 'Views of the menu' }).getByRole('link', { name: 'Dishes' }).click();
   await page.waitForURL(`**/menu/dishes?month=${MONTH}`);
-  const response = await fetch(`${program.address}/api/v1/venues/Marram%20House/months/${MONTH}/dish-costs`);
-  const costs = dishCostsShape.parse(await response.json());
+  const costs = dishCostsShape.parse(await demo.fetched(`${MONTH}/dish-costs`));
   await expect.poll(() => page.locator('tbody tr').count()).toBe(costs.items.length + costs.extras.length);
   const rows = await tableOf(page);
   const slate = costs.items.find(({ item }) => item === 'Marram slate');

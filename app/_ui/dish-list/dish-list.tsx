@@ -105,8 +105,8 @@ export function DishList({
                       <Link href={row.href} prefetch={false}>
                         {row.item}
                       </Link>
-                      {row.note && <span className={styles.note}>{row.note}</span>}
                       {!open && <span className={styles.classBelow}>{row.cells.class}</span>}
+                      {row.note && <span className={styles.note}>{row.note}</span>}
                     </th>
                   ) : (
                     <td key={column} className={classOf(column, open)} data-column={column}>

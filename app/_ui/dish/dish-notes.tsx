@@ -22,13 +22,38 @@ import {
 import { Said } from '../said';
 import styles from './dish.module.css';
 
-/** The margin beside the picture: work and loss, allergens and cautions, where the dish stands, what it cost to develop, what is missing. */
+/** The margin beside the picture: work and loss, allergens and cautions, what it cost to develop, what is missing. */
 export function DishNotes({ dish, purse }: { dish: DishAnswer; purse: Purse }) {
   const { development, issues } = dish;
   return (
     <aside className={styles.notes}>
       <WorkNote dish={dish} purse={purse} />
       <AllergenNote item={dish.item} allergens={dish.allergens} locale={purse.locale} />
+      {development && (
+        <Note title={DISH_NOTES.development}>
+          <p>
+            <Said phrase={developmentPhrase(development, purse)} />
+          </p>
+        </Note>
+      )}
+      {issues.length > 0 && (
+        <Note title={DISH_NOTES.missing}>
+          <ul className={styles.issues}>
+            {issues.map((issue) => (
+              <li key={`${issue.code} ${issue.about} ${issue.text}`}>{issue.text}</li>
+            ))}
+          </ul>
+        </Note>
+      )}
+    </aside>
+  );
+}
+
+/** Under the picture: where each model puts the dish, what it would take to change that, and which prices would. */
+export function DishStanding({ dish, purse }: { dish: DishAnswer; purse: Purse }) {
+  if (dish.standings.length === 0) return null;
+  return (
+    <div className={`${styles.notes} ${styles.standing}`}>
       {dish.standings.length > 0 && (
         <Note title={DISH_NOTES.standing}>
           <ul className={styles.standings}>
@@ -54,23 +79,7 @@ export function DishNotes({ dish, purse }: { dish: DishAnswer; purse: Purse }) {
         </Note>
       )}
       <TurningNote turning={dish.turning} purse={purse} />
-      {development && (
-        <Note title={DISH_NOTES.development}>
-          <p>
-            <Said phrase={developmentPhrase(development, purse)} />
-          </p>
-        </Note>
-      )}
-      {issues.length > 0 && (
-        <Note title={DISH_NOTES.missing}>
-          <ul className={styles.issues}>
-            {issues.map((issue) => (
-              <li key={`${issue.code} ${issue.about} ${issue.text}`}>{issue.text}</li>
-            ))}
-          </ul>
-        </Note>
-      )}
-    </aside>
+    </div>
   );
 }
 

@@ -28,7 +28,7 @@ export async function HeadPanel({ asked }: { asked: DishAsked }) {
   if (problem) {
     return (
       <>
-        <h1 className={styles.name}>{asked.item}</h1>
+        <h1 className={`${styles.name} ${styles.alone}`}>{asked.item}</h1>
         <State kind={problem.status === 403 ? 'denied' : 'empty'} words={problemState(problem)}>
           <Link
             prefetch={false}

@@ -1,4 +1,5 @@
 import Link from 'next/link';
+import { nameKey } from '@/lib/core/name-key';
 import { TREE, treeCaption } from '@/lib/format/words/cost-tree';
 import { CostTree } from '../../../../_ui/cost-tree/cost-tree';
 import { boughtInAll, isTree, treeFacts } from '../../../../_ui/cost-tree/tree-facts';
@@ -6,7 +7,8 @@ import { treeLayout } from '../../../../_ui/cost-tree/tree-layout';
 import { TREE_SIZES } from '../../../../_ui/cost-tree/tree-size';
 import styles from '../../../../_ui/dish/dish.module.css';
 import { DishChange } from '../../../../_ui/dish/dish-change';
-import { DishNotes } from '../../../../_ui/dish/dish-notes';
+import { DishNotes, DishStanding } from '../../../../_ui/dish/dish-notes';
+import { PictureOut } from '../../../../_ui/picture-out/picture-out';
 import { Said } from '../../../../_ui/said';
 import { periodsOf } from '../../asked';
 import menu from '../../menu.module.css';
@@ -14,6 +16,11 @@ import { type DishAsked, dishHref, dishOf, workingOf } from '../asked';
 
 /** As many ingredients may be chosen to be followed. */
 const FOLLOWED = 6;
+
+/** What a saved picture is called: letters and figures of the name, whatever else it has. */
+function fileName(item: string, month: string): string {
+  return `${nameKey(item).replace(/[^\p{L}\p{N}]+/gu, '-')}-${month}`;
+}
 
 /** The cost of a portion as a tree, one commodity followed through it, and the notes in the margin. */
 export async function PicturePanel({ asked }: { asked: DishAsked }) {
@@ -36,6 +43,7 @@ export async function PicturePanel({ asked }: { asked: DishAsked }) {
         ) : (
           <>
             <CostTree facts={facts} followed={followed?.name ?? null} purse={purse} />
+            <PictureOut file={fileName(dish.answer.item, asked.month)} />
             <figcaption className={menu.caption}>
               <p>
                 <Said
@@ -73,7 +81,10 @@ export async function PicturePanel({ asked }: { asked: DishAsked }) {
         )}
       </figure>
       <DishNotes dish={dish.answer} purse={purse} />
-      {dish.answer.change && <DishChange change={dish.answer.change} month={dish.answer.month} purse={purse} />}
+      <div className={styles.reading}>
+        {dish.answer.change && <DishChange change={dish.answer.change} month={dish.answer.month} purse={purse} />}
+        <DishStanding dish={dish.answer} purse={purse} />
+      </div>
     </div>
   );
 }
