@@ -39,6 +39,10 @@ describe('priceHoldingMargin', () => {
     expect(priceHoldingMargin(-0.8, { ...TO, priceStep: 0.5 })).toBe(11.5);
   });
 
+  test('priceHoldingMargin(a price step of 0) is not rounded', () => {
+    expect(priceHoldingMargin(0.81, { ...TO, priceStep: 0 })).toBeCloseTo(13.515, 12);
+  });
+
   test('priceHoldingMargin(no change) is the price as it stands, on a step or not', () => {
     expect(priceHoldingMargin(0, { ...TO, priceStep: 0.5 })).toBe(12.3);
   });
