@@ -120,3 +120,23 @@ test('the picture of /menu/year is saved as SVG with its look inside, and as PNG
   expect(png.bytes.subarray(1, 4).toString()).toBe('PNG');
   expect(png.bytes.readUInt32BE(16)).toBe(2 * 972);
 });
+
+test('/menu/year prints: the middle drawing, every column, a head that repeats, no row that splits, no controls', async () => {
+  const page = await visit('/menu/year?month=2026-10', { viewport: { width: 390, height: 844 } });
+  await page.emulateMedia({ media: 'print' });
+  expect(await page.locator('[role=img] svg').locator('visible=true').getAttribute('width')).toBe('690');
+  for (const column of ['sold', 'margin', 'known', 'before', 'menu']) {
+    expect(await page.locator(`td[data-column=${column}]`).first().isVisible()).toBe(true);
+  }
+  const styleOf = (selector: string, name: string) =>
+    page
+      .locator(selector)
+      .first()
+      .evaluate((element, of) => getComputedStyle(element).getPropertyValue(of), name);
+  expect(await styleOf('thead', 'display')).toBe('table-header-group');
+  expect(await styleOf('tbody tr', 'break-inside')).toBe('avoid');
+  expect(await styleOf('section:has(> table)', 'break-inside')).toBe('avoid');
+  for (const name of ['Copy', 'SVG'])
+    expect(await page.getByRole('button', { name, exact: true }).isVisible()).toBe(false);
+  expect(await page.locator('footer').textContent()).toContain('Marram House · October 2026 · open');
+});
