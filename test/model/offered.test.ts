@@ -10,7 +10,7 @@ describe('sectionsOf', () => {
     const book = new Book();
     book.menu(book.dish('Apple tart', { section: 'Mains', estimatedCost: 1 }), 9);
     book.menu(book.dish('Bread', { section: 'Sweet', estimatedCost: 1 }), 9);
-    book.menu(book.dish('Crab', { section: 'MAINS', estimatedCost: 1 }), 9);
+    book.menu(book.dish('Crab', { section: 'SWEET', estimatedCost: 1 }), 9);
     book.dish('Duck', { section: 'Not yet', estimatedCost: 1 });
     const { sections } = costPeriod(book.facts(), OCTOBER, 'everything');
     expect(sections).toEqual(['Mains', 'Sweet']);

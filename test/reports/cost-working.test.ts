@@ -131,6 +131,23 @@ describe('costWorking(a plate)', () => {
   });
 });
 
+describe('costWorking(a day in the middle of a period)', () => {
+  test('has the price, the estimate and the cost of that day', () => {
+    const book = new Book();
+    const sugar = book.ingredient('Sugar', 'g', null);
+    const offer = book.offer(sugar, 1, 1, 'g');
+    book.price(offer, 0.01);
+    book.price(offer, 0.03, { from: '2026-10-08' });
+    const plain = book.dish('Plain', {}, [10, 'g', sugar]);
+    const guess = book.dish('Guess', { estimatedCost: 3 });
+    book.recipe(guess, { estimatedCost: 4, from: '2026-10-08' });
+    const period = costPeriod(book.facts(), { from: day('2026-10-01'), to: day('2026-11-01') }, 'everything');
+    const one = { item: 'Sugar', unitPrice: 0.03, floor: null, estimated: false, closed: false };
+    expect(costWorking(period, plain, OCT_10)?.lines).toMatchObject([one]);
+    expect(costWorking(period, guess, OCT_10)?.lines).toMatchObject([{ item: 'Guess', cost: 4, closed: false }]);
+  });
+});
+
 describe('costWorking(what is not known)', () => {
   test('half known shows its floor, and what is missing stands beside the line that lacks it', () => {
     const book = new Book();
