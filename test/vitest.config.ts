@@ -21,14 +21,14 @@ function postgres15(): string | null {
   return homes.find(isFifteen) ?? null;
 }
 
-function databaseProject(name: string, systemServer: string | null, exclude: readonly string[]) {
+function databaseProject(name: string, systemServer: string | null, folders: string, exclude: readonly string[]) {
   return {
     root,
     resolve: { alias },
     test: {
       name,
       provide: { systemServer },
-      include: ['test/{db,changes,answers,commands,faults}/**/*.test.ts'],
+      include: [`test/{${folders}}/**/*.test.ts`],
       exclude: [...exclude],
       globalSetup: ['test/database-servers.ts'],
       testTimeout: 120_000,
@@ -45,6 +45,8 @@ export default defineConfig({
   root,
   test: {
     reporters: ['default', './test/counts-reporter.ts'],
+    // most tests wait for a server, a command or a browser: as many at once as there are processors
+    maxWorkers: '100%',
     projects: [
       {
         root,
@@ -59,9 +61,12 @@ export default defineConfig({
           testTimeout: 60_000,
         },
       },
-      databaseProject('database', null, []),
-      // the same again on a full PostgreSQL 15 where there is one, as a user who is no superuser; what is about the embedded server itself stays out
-      ...(system ? [databaseProject('database-15', system, ['test/db/embedded/**', 'test/faults/server-*'])] : []),
+      databaseProject('database', null, 'db,changes,answers,commands,faults', []),
+      // what reads and writes the database again on a full PostgreSQL 15 where there is one, as a user who is no superuser; answers and
+      // commands go through the same reads and writes, and what is about the embedded server itself stays out
+      ...(system
+        ? [databaseProject('database-15', system, 'db,changes,faults', ['test/db/embedded/**', 'test/faults/server-*'])]
+        : []),
       {
         root,
         resolve: { alias },
@@ -72,6 +77,8 @@ export default defineConfig({
           testTimeout: 120_000,
           hookTimeout: 180_000,
           fileParallelism: false,
+          // when all else is through, so that pages are timed on a quiet machine
+          sequence: { groupOrder: 1 },
         },
       },
     ],
