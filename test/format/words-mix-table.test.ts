@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import type { Standing } from '@/lib/format/words/classes';
+import { pairInPerCent, type Standing } from '@/lib/format/words/classes';
 import { onTheLine } from '@/lib/format/words/menu-mix';
-import { classWords, missingLines, pairInPerCent, sureness } from '@/lib/format/words/mix-table';
+import { classWords, missingLines, sureness } from '@/lib/format/words/mix-table';
 
 describe('sureness', () => {
   const split = (star: number, dog: number) =>

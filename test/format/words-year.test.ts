@@ -25,6 +25,17 @@ describe('yearSentences', () => {
     );
   });
 
+  // shown too, but no part of what the sentence sums
+  test('yearSentences(months before those that are summed) names none of them best or least', () => {
+    const periods = [
+      row('2026-07', '9900.00'),
+      row('2026-08', '900.00'),
+      row('2026-09', '500.00'),
+      row('2026-10', '700.00'),
+    ];
+    expect(said({ periods })).toContain('August 2026 left most, September 2026 least.');
+  });
+
   test('yearSentences(year) holds the last whole month, and the year, against those before', () => {
     const yearBefore = { period: '2025-10', contribution: '1000.00', provisional: false };
     const periods = [row('2026-10', '800.00', { yearBefore }), row('2026-11', '90.00', { running: true })];

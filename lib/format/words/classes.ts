@@ -75,3 +75,9 @@ export function otherClass(standing: Standing): ClassName | null {
   if (standing.settled !== false || standing.class === null || standing.between === null) return null;
   return standing.between.find((name) => name !== standing.class) ?? null;
 }
+
+/** Two shares of one whole in whole per cent, that never add up to more than it: 55.5 and 44.5 are 56 and 44. */
+export function pairInPerCent(first: number, second: number): readonly [number, number] {
+  const rounded = Math.round(first * 100);
+  return [rounded, Math.min(Math.round(second * 100), 100 - rounded)];
+}

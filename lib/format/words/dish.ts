@@ -5,7 +5,15 @@ import { exactMoney, exactMoneyFigure, money, moneyFigure, type Purse, printedCo
 import { dayName, monthName, periodName } from '../periods';
 import { figurePart, namePart, type Part, type Phrase } from '../phrase';
 import { countWord, portionsFigure } from '../portions';
-import { CLASS_MEANING, type ClassName, classBefore, isDoubtedBefore, otherClass, type Standing } from './classes';
+import {
+  CLASS_MEANING,
+  type ClassName,
+  classBefore,
+  isDoubtedBefore,
+  otherClass,
+  pairInPerCent,
+  type Standing,
+} from './classes';
 import type { StateWords } from './shell';
 
 export const DISH = {
@@ -143,8 +151,9 @@ export function standingPhrase(standing: ModelStanding, locale: string): Phrase 
   if (other === null) return [...meaning, `, settled in ${share} of 100 resamples`];
   if (isDoubtedBefore(standing))
     return [...meaning, `, in ${share} of 100 resamples, but ${classBefore(standing)} in the period before`];
-  const second = figure((classShares[other] ?? 0) * 100, locale, 0);
-  return [...meaning, `, on the line: ${share} of 100 resamples, `, namePart(other), ` in ${second}`];
+  const [first, second] = pairInPerCent(classShares[own] ?? 0, classShares[other] ?? 0);
+  const counted = (count: number): string => figure(count, locale, 0);
+  return [...meaning, `, on the line: ${counted(first)} of 100 resamples, `, namePart(other), ` in ${counted(second)}`];
 }
 
 /** A term of the sum that stands at the head of a dish. */

@@ -1,8 +1,7 @@
 import { figure, perCent } from '../figures';
 import { figurePart, namePart, type Part, type Phrase } from '../phrase';
 import { countWord } from '../portions';
-import { type ClassName, otherClass, type Standing } from './classes';
-import { pairInPerCent } from './mix-table';
+import { type ClassName, otherClass, pairInPerCent, type Standing } from './classes';
 
 export const NOTES = {
   onTheLine: 'On the line',

@@ -2,7 +2,7 @@ import { type Decimals, figure, perCent, perCentFigure } from '../figures';
 import { exactMoneyFigure, money, type Purse } from '../money';
 import { figurePart, namePart, type Part, type Phrase } from '../phrase';
 import { countWord } from '../portions';
-import { CLASS_MEANING, classBefore, isDoubtedBefore, otherClass, type Standing } from './classes';
+import { CLASS_MEANING, classBefore, isDoubtedBefore, otherClass, pairInPerCent, type Standing } from './classes';
 
 export const PLANE = {
   name: 'Menu mix: share of portions against what a portion leaves; the same facts are in the table below',
@@ -76,8 +76,9 @@ function sureness(mark: MarkFacts, locale: string): Part[] {
     return [...meaning, ` in ${own} of 100 resamples, ${classBefore(mark)} in the period before`];
   const other = otherClass(mark);
   if (other === null) return [...meaning, ` in ${own} of 100 resamples, settled`];
-  const second = outOfHundred(mark.classShares[other] ?? 0, locale);
-  return [...meaning, ` in ${own} of 100 resamples, `, namePart(other), ` in ${second}`];
+  const [first, second] = pairInPerCent(mark.classShares[mark.class] ?? 0, mark.classShares[other] ?? 0);
+  const counted = (count: number): string => figure(count, locale, 0);
+  return [...meaning, ` in ${counted(first)} of 100 resamples, `, namePart(other), ` in ${counted(second)}`];
 }
 
 /** The line under the picture for the chosen dish, without its name. */

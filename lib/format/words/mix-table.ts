@@ -1,6 +1,6 @@
 import { figure } from '../figures';
 import { moneyFigure, type Purse } from '../money';
-import { classBefore, isDoubtedBefore, isOnTheLine, otherClass, type Standing } from './classes';
+import { classBefore, isDoubtedBefore, isOnTheLine, otherClass, pairInPerCent, type Standing } from './classes';
 
 export const TABLE = {
   caption: 'The dishes, by what they leave in the period',
@@ -88,12 +88,6 @@ export function sureness(standing: Standing, locale: string): Sureness {
   const [first, rest] = pairInPerCent(share, second);
   const pair = `${figure(first, locale, 0)} : ${figure(rest, locale, 0)}`;
   return { text: `${pair} ${other}`, bar: [share, second], share };
-}
-
-/** Two shares of one whole in whole per cent, that never add up to more than it: 55.5 and 44.5 are 56 and 44. */
-export function pairInPerCent(first: number, second: number): readonly [number, number] {
-  const rounded = Math.round(first * 100);
-  return [rounded, Math.min(Math.round(second * 100), 100 - rounded)];
 }
 
 /** The class under the name of a dish, where its own column is folded away. */

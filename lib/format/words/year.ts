@@ -113,9 +113,11 @@ function lastPeriod({ periods, locale }: YearFigures, purse: Purse): Part[] {
   return [` ${name} left `, left, ...compared, `${periodName(before.period, locale)}.`];
 }
 
-/** The best and the worst of the periods that can be compared. */
-function extremes({ periods, locale }: YearFigures): Part[] {
-  const known = periods.filter(({ running, provisional, sold }) => !running && !provisional && sold > 0);
+/** The best and the worst of the periods that the first sentence speaks of, as far as they can be compared. */
+function extremes({ periods, last, locale }: YearFigures): Part[] {
+  const known = periods
+    .slice(-last.periods)
+    .filter(({ running, provisional, sold }) => !running && !provisional && sold > 0);
   const ranked = known
     .flatMap(({ period, contribution }) => (contribution === null ? [] : [{ period, left: Number(contribution) }]))
     .sort((a, b) => b.left - a.left);
