@@ -75,11 +75,18 @@ describe('priceSentence(figures, purse)', () => {
 });
 
 test('priceBasis(period, touched, dishes, locale) says how many dishes are touched', () => {
-  expect(priceBasis('October 2026', 7, 16, 'en-GB').slice(0, 2)).toEqual([
+  expect(priceBasis('October 2026', { known: 7, unknown: 0 }, 16, 'en-GB').slice(0, 2)).toEqual([
     'exact, every other price and all portions as in October 2026',
     'seven of 16 dishes are touched by it',
   ]);
-  expect(priceBasis('October 2026', 1, 3, 'en-GB')[1]).toBe('one of three dishes is touched by it');
-  expect(priceBasis('October 2026', 0, 3, 'en-GB')[1]).toBe('none of three dishes is touched by it');
+  expect(priceBasis('October 2026', { known: 1, unknown: 0 }, 3, 'en-GB')[1]).toBe(
+    'one of three dishes is touched by it',
+  );
+  expect(priceBasis('October 2026', { known: 0, unknown: 0 }, 3, 'en-GB')[1]).toBe(
+    'none of three dishes is touched by it',
+  );
+  expect(priceBasis('October 2026', { known: 0, unknown: 1 }, 3, 'en-GB')[1]).toBe(
+    'none of three dishes is touched by it, and one whose margin is not known: in none of these figures',
+  );
   expect(priceBasis('October 2026', null, 3, 'en-GB')[1]).toMatch(/^Kasavana/);
 });

@@ -92,6 +92,21 @@ describe('deskFigures(model, moves, scope, shown)', () => {
       'Sugar cannot cost less than nothing. Take back a part of the change.',
     ]);
   });
+
+  test('works nothing out from a change that cannot be made, and all else from the others', () => {
+    const impossible = deskFigures(model(), moved(SUGAR, { how: 'amount', by: -5 }), SCOPE, 30, NONE);
+    expect(plainText(impossible.sentence)).toMatch(/^Move a price/);
+    const both: Moves = {
+      list: [
+        { target: { of: 'ingredient', name: 'Pepper' }, step: { how: 'share', by: 0.1 } },
+        { target: SUGAR, step: { how: 'flat', to: 6 } },
+      ],
+      at: 1,
+    };
+    const rest = deskFigures(model(), both, SCOPE, 30, NONE);
+    expect(plainText(rest.sentence)).toMatch(/^Sugar at €6.00 a kg.*would have taken €60/);
+    expect(rest.troubles).toHaveLength(1);
+  });
 });
 
 describe('deskRuler(model, moves, scope)', () => {

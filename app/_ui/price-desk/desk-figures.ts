@@ -10,8 +10,9 @@ import {
   troubleText,
   unitName,
 } from '@/lib/format/words/price-changes';
-import { editTroubles } from '@/lib/model/price-model/edits';
+import { editTroubles, type PriceEdit } from '@/lib/model/price-model/edits';
 import type { PriceModel } from '@/lib/model/price-model/price-model';
+import { uncostedTouched } from '@/lib/model/price-model/reached-goods';
 import { priceChange } from '@/lib/reports/price-change';
 import type { ChangeTable } from '../before-after/change-row';
 import { shapesOfSections } from '../mark-shape';
@@ -56,6 +57,10 @@ function movedPrice(facts: TargetFacts, step: Moves['list'][number]['step']): Mo
   };
 }
 
+function isMade(move: Moves['list'][number] | undefined, edits: readonly PriceEdit[]): boolean {
+  return move?.step != null && edits.some(({ target, step }) => target === move.target && step === move.step);
+}
+
 /** What the moved prices come to, with so many rows of the table; what the ruler touches has its row even where nothing is moved. */
 export function deskFigures(
   model: PriceModel,
@@ -64,7 +69,11 @@ export function deskFigures(
   shown: number,
   { touches }: Pick<DeskRuler, 'touches'>,
 ): DeskFigures {
-  const edits = editsOf(moves);
+  const asked = editsOf(moves);
+  const troubles = editTroubles(model, asked);
+  const refused = new Set(troubles.map(({ edit }) => edit));
+  // what cannot be is said, and nothing is worked out from it
+  const edits = asked.filter((edit) => !refused.has(edit));
   const change = priceChange(model, edits);
   const facts = moves.list.map(({ target }) => targetFacts(model, target));
   const moved = moves.list.flatMap(({ step }, index) => {
@@ -81,7 +90,7 @@ export function deskFigures(
   return {
     sentence: priceSentence(
       {
-        moved: moved.filter((_, index) => moves.list[index]?.step !== null),
+        moved: moved.filter((_, index) => isMade(moves.list[index], edits)),
         period,
         contribution: { before: change.before.contribution ?? 0, after: change.after.contribution ?? 0 },
         foodCost: { before: change.before.foodCost, after: change.after.foodCost },
@@ -90,10 +99,13 @@ export function deskFigures(
       },
       purse,
     ),
-    basis: priceBasis(period, edits.length === 0 ? null : touched, names.length, purse.locale),
-    troubles: editTroubles(model, edits).map(({ edit, why }) =>
-      troubleText(targetFacts(model, edit.target).name, why, period),
+    basis: priceBasis(
+      period,
+      edits.length === 0 ? null : { known: touched, unknown: uncostedTouched(model, edits).length },
+      names.length,
+      purse.locale,
     ),
+    troubles: troubles.map(({ edit, why }) => troubleText(targetFacts(model, edit.target).name, why, period)),
     moved: moved.map((each) => movedText(each, purse)),
     chosen: {
       name: movedNow.name,

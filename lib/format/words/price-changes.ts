@@ -185,8 +185,19 @@ export function priceSentence(figures: PriceChangeFigures, purse: Purse): Phrase
   ];
 }
 
+/** Dishes that the moved prices touch: those in the figures, and those whose margin is not known, which are in none. */
+export interface TouchedDishes {
+  readonly known: number;
+  readonly unknown: number;
+}
+
 /** What the figures stand on; `touched` is null where nothing is moved. */
-export function priceBasis(period: string, touched: number | null, dishes: number, locale: string): readonly string[] {
+export function priceBasis(
+  period: string,
+  touched: TouchedDishes | null,
+  dishes: number,
+  locale: string,
+): readonly string[] {
   return [
     `exact, every other price and all portions as in ${period}`,
     ...(touched === null ? [] : [usedBy(touched, dishes, locale)]),
@@ -195,9 +206,11 @@ export function priceBasis(period: string, touched: number | null, dishes: numbe
   ];
 }
 
-function usedBy(touched: number, dishes: number, locale: string): string {
-  const count = touched === 0 ? 'none' : countWord(touched, locale);
-  return `${count} of ${countWord(dishes, locale)} dishes ${touched < 2 ? 'is' : 'are'} touched by it`;
+function usedBy({ known, unknown }: TouchedDishes, dishes: number, locale: string): string {
+  const count = known === 0 ? 'none' : countWord(known, locale);
+  const more =
+    unknown === 0 ? '' : `, and ${countWord(unknown, locale)} whose margin is not known: in none of these figures`;
+  return `${count} of ${countWord(dishes, locale)} dishes ${known < 2 ? 'is' : 'are'} touched by it${more}`;
 }
 
 /** One moved price in the list of them. */

@@ -1,3 +1,4 @@
+import { type PriceEdit, touchesGoods } from './edits';
 import type { PriceModel } from './price-model';
 
 /**
@@ -29,4 +30,16 @@ export function eachReached(model: PriceModel, visit: (item: number, goods: numb
       }
     }
   });
+}
+
+/** The items whose plate cost some edits move and is not known: what they come to there is in no figure. */
+export function uncostedTouched(model: PriceModel, edits: readonly PriceEdit[]): readonly string[] {
+  const items = model.items.filter(({ isCosted }) => !isCosted);
+  if (items.length === 0) return [];
+  const touched = new Set<number>();
+  eachReached({ ...model, items }, (item, at, segment) => {
+    const goods = model.goods[at];
+    if (goods && edits.some((edit) => touchesGoods(edit, goods, segment))) touched.add(item);
+  });
+  return items.filter((_, item) => touched.has(item)).map(({ name }) => name);
 }
